@@ -1,0 +1,462 @@
+/**
+ * What a report holds: plain JSON, no functions and no Date objects, so that it
+ * can be diffed, tested and exported, and a page only formats it.
+ *
+ * Times are civil times of the club's zone as text ("2026-03-18 19:00"), beside
+ * hours elapsed since pitching (or since the brew date where no pitching time is
+ * recorded) for everything that is drawn or subtracted.
+ */
+
+/** A value from readings, in the unit of the figures table. */
+export interface FigureReport {
+  readonly value: number;
+  readonly unit: string;
+  /** Half-width at 95 % (k = 2) of what the readings leave open; absent where no reading carries a limit. */
+  readonly plusMinus?: number;
+  /** What the relation itself is worth at 95 %, stated apart, in `unit`; absent where no scatter is known. */
+  readonly model?: number;
+  readonly method: string;
+  /** Figures and readings it was computed from, each once. */
+  readonly from: readonly string[];
+  /** What a reader must know: a stand-in used, a default taken. Whole sentences. */
+  readonly notes?: readonly string[];
+}
+
+/** A value that the plan or the recipe predicts; no reading stands behind it. */
+export interface PlannedReport {
+  readonly value: number;
+  readonly unit: string;
+  /** Where the plan gives a band instead of one value. */
+  readonly low?: number;
+  readonly high?: number;
+  readonly method: string;
+  readonly from?: readonly string[];
+  readonly notes?: readonly string[];
+}
+
+/** How a figure came about, as a tree that ends in readings and stated assumptions. */
+export interface WorkingStep {
+  /** Figure id, reading field ("fermenter.gravity") or a short name. */
+  readonly label: string;
+  readonly kind: "figure" | "reading" | "assumed" | "step";
+  readonly value: number;
+  readonly unit: string;
+  readonly plusMinus?: number;
+  /** As the record wrote it, for readings. */
+  readonly written?: string;
+  /** For assumptions: what was assumed and why. */
+  readonly says?: string;
+  readonly method?: string;
+  /** The symbol this value has in the step above it. */
+  readonly symbol?: string;
+  readonly inputs?: readonly WorkingStep[];
+}
+
+/** One line of "which reading to improve": its share of the figure's variance, 0 to 1. */
+export interface ReadingShare {
+  readonly reading: string;
+  readonly share: number;
+}
+
+export interface FigureWorking {
+  readonly id: string;
+  readonly step: WorkingStep;
+  /** Largest first; empty where nothing carries a limit. */
+  readonly shares: readonly ReadingShare[];
+}
+
+export type Verdict = "pass" | "watch" | "fail" | "unknown";
+
+export interface CheckReport {
+  readonly id: string;
+  readonly title: string;
+  readonly verdict: Verdict;
+  /** One or two plain sentences with the numbers. */
+  readonly says: string;
+  /** "plan" when held against the record's own plan, "common practice" otherwise. */
+  readonly against: "plan" | "common practice" | "record" | "style";
+  /** Figures and readings it rests on. */
+  readonly from: readonly string[];
+  /** What to be careful of, beside the number it concerns. */
+  readonly caution?: string;
+}
+
+export type LedgerDestination = "samples" | "dumps" | "left" | "package" | "unaccounted";
+
+/** One flow of beer, at 20 °C. The litres of all entries sum to what went in. */
+export interface LedgerEntry {
+  readonly to: LedgerDestination;
+  readonly litres: number;
+  readonly plusMinus?: number;
+  /** Which of several: "keg", "6 bottles", "2026-03-23 19:00". */
+  readonly what?: string;
+  readonly from: readonly string[];
+}
+
+export interface LedgerReport {
+  /** Fermenter volume plus additions, L at 20 °C. */
+  readonly into: number;
+  readonly intoPlusMinus?: number;
+  readonly transferred?: number;
+  readonly transferredPlusMinus?: number;
+  readonly entries: readonly LedgerEntry[];
+  readonly unaccountedPlusMinus?: number;
+  /** Beer held by hops that common practice expects in the unaccounted and left parts, L. */
+  readonly hopLoss?: { readonly low: number; readonly high: number; readonly source: string };
+  /** One sentence: whether it closes, by how much not, which reading would settle it. */
+  readonly says: string;
+}
+
+export type EventKind =
+  | "pitch" | "addition" | "sample" | "dry-hop" | "hops-out" | "crash" | "dump" | "transfer" | "package" | "reading" | "tasting";
+
+export interface EventReport {
+  readonly kind: EventKind;
+  /** Civil time as the record wrote it. */
+  readonly at: string;
+  /** Hours since pitching. */
+  readonly hour: number;
+  /** True where only a date is recorded: drawn at noon. */
+  readonly dateOnly: boolean;
+  /** Short, for direct labels: "110 g Cascade". */
+  readonly label: string;
+  /** True when it hasn't happened yet: a planned date. */
+  readonly planned?: boolean;
+}
+
+export type PhaseKind = "fermentation" | "dry hop" | "crash";
+
+export interface PhaseReport {
+  readonly kind: PhaseKind;
+  readonly fromHour: number;
+  readonly toHour: number;
+}
+
+/** A column thinned for drawing: envelope-preserving, gaps kept as separate runs. */
+export interface SeriesReport {
+  readonly unit: string;
+  readonly source: "log" | "hand";
+  /** Runs without a gap; [hour, value]. */
+  readonly runs: readonly (readonly (readonly [number, number])[])[];
+}
+
+export interface TimelineReport {
+  readonly start: string;
+  readonly events: readonly EventReport[];
+  readonly phases: readonly PhaseReport[];
+  readonly temperature?: SeriesReport;
+  readonly gravity?: SeriesReport;
+  /** Hand readings of gravity, SG 20/20. */
+  readonly gravityReadings?: SeriesReport;
+  readonly pressure?: SeriesReport;
+  /** Stretches longer than two log steps and two hours with no row. */
+  readonly gaps: readonly { readonly fromHour: number; readonly toHour: number }[];
+  /** Set point of the crash, °C. */
+  readonly crashSet?: number;
+  /** One or two sentences that state the trend: the chart's description. */
+  readonly says: string;
+  /** What the log doesn't cover or has out of order; whole sentences. */
+  readonly notes: readonly string[];
+}
+
+export interface DryHopReport {
+  readonly hop: string;
+  readonly slug: string;
+  readonly form: string;
+  readonly held?: string;
+  readonly into: "fermenter" | "keg";
+  readonly grams: number;
+  readonly alpha?: number;
+  readonly oil?: number;
+  readonly added: string;
+  readonly out?: string;
+  readonly contactDays?: number;
+  readonly temperatureMean?: number;
+  readonly temperatureLow?: number;
+  readonly temperatureHigh?: number;
+  /** Hours outside the planned (or common-practice) band. */
+  readonly hoursOutside?: number;
+  readonly dose?: number;
+  readonly purged?: boolean;
+  readonly notes: readonly string[];
+}
+
+export interface RecipeLine {
+  readonly what: string;
+  readonly amount: string;
+  readonly detail: string;
+  /** Share of the grist by mass, %, or of the batch; absent where it says nothing. */
+  readonly share?: number;
+}
+
+export interface RecipeReport {
+  readonly grist: readonly RecipeLine[];
+  readonly kettleHops: readonly RecipeLine[];
+  readonly dryHops: readonly RecipeLine[];
+  readonly yeast?: RecipeLine;
+  readonly water: readonly RecipeLine[];
+  readonly mash: readonly RecipeLine[];
+  readonly additions: readonly RecipeLine[];
+}
+
+/** One row of "what changed": the same thing in both batches. */
+export interface ChangeRow {
+  readonly part: "recipe" | "process" | "result";
+  readonly what: string;
+  readonly before: string;
+  readonly after: string;
+  /** changed: beyond the readings' uncertainty, or different text; within: a difference the readings can't tell from none. */
+  readonly change: "changed" | "within" | "same" | "unknown";
+}
+
+export interface ComparisonReport {
+  readonly with: string;
+  readonly withSlug: string;
+  readonly withTitle: string;
+  readonly rows: readonly ChangeRow[];
+  /** One sentence. */
+  readonly says: string;
+}
+
+export interface PackageReport {
+  readonly into: "keg" | "bottles" | "cask";
+  readonly count: number;
+  readonly date?: string;
+  readonly litres?: number;
+  readonly carbonationAsked?: number;
+  readonly carbonationMeasured?: number;
+  readonly temperatureC?: number;
+  /** Gauge, kPa, for the carbonation and temperature asked. */
+  readonly pressure?: FigureReport;
+  readonly primingSugar?: FigureReport;
+  readonly sugar?: string;
+  /** Why there is no pressure, sugar or oxygen figure. */
+  readonly missing: readonly string[];
+  readonly oxygen?: FigureReport;
+  readonly limitKPa?: number;
+  readonly purge?: string;
+}
+
+export interface TastingReport {
+  readonly name: string;
+  readonly date?: string;
+  /** Role → sample as recorded: { before: "control", after: "keg" }. */
+  readonly samples: Readonly<Record<string, string>>;
+  readonly tasters?: number;
+  readonly asked?: string;
+  readonly triangle?: CountReport;
+  readonly tetrad?: CountReport;
+  readonly duoTrio?: CountReport;
+  readonly pair?: CountReport & { readonly attribute: string; readonly before: number; readonly after: number };
+  readonly preference?: { readonly before: number; readonly after: number; readonly none: number; readonly p: number };
+  readonly attributes: readonly AttributeReport[];
+  /** Sentences on what can and can't be concluded, in order. */
+  readonly says: readonly string[];
+  /** Differences besides the hops, and what isn't recorded. */
+  readonly differs: readonly string[];
+}
+
+export interface CountReport {
+  readonly correct: number;
+  readonly tasters: number;
+  /** Chance of at least this many correct by guessing, exact. */
+  readonly p: number;
+  /** Share correct, with its exact 95 % interval. */
+  readonly share: number;
+  readonly low: number;
+  readonly high: number;
+  readonly chance: number;
+}
+
+export interface AttributeReport {
+  readonly attribute: string;
+  readonly primary: boolean;
+  readonly tasters: number;
+  readonly meanBefore: number;
+  readonly meanAfter: number;
+  readonly lift: number;
+  readonly low?: number;
+  readonly high?: number;
+  /** Exact sign-flip p, two-sided. */
+  readonly p?: number;
+  /** One pair a taster: [taster, before, after]. */
+  readonly pairs: readonly (readonly [string, number, number])[];
+}
+
+export interface AimReport {
+  readonly words?: string;
+  readonly raise: readonly string[];
+  readonly lower: readonly string[];
+  readonly hold: readonly string[];
+  readonly primary?: string;
+  readonly margin?: number;
+  /** The verdict in one sentence, or what is missing for one. */
+  readonly verdict: string;
+}
+
+export interface NextStep {
+  readonly step: string;
+  readonly state: "due" | "overdue" | "blocked" | "later";
+  readonly when?: string;
+  readonly says: string;
+}
+
+export interface PhotoReport {
+  readonly file: string;
+  readonly alt: string;
+}
+
+export interface SwatchReport {
+  /** "#rrggbb" */
+  readonly css: string;
+  readonly glassCm: number;
+  readonly ebc: number;
+}
+
+export interface StyleRow {
+  readonly figure: string;
+  readonly low: number;
+  readonly high: number;
+  readonly unit: string;
+  readonly value?: number;
+  /** Readings' and relation's half-widths together. */
+  readonly plusMinus?: number;
+  readonly verdict: Verdict;
+  readonly says: string;
+}
+
+export interface BatchReport {
+  readonly batch: string;
+  readonly slug: string;
+  readonly title: string;
+  readonly status: string;
+  readonly brewed: string;
+  readonly file: string;
+  readonly brewer?: string;
+  readonly season?: string;
+  readonly seasonSlug?: string;
+  readonly series?: string;
+  readonly seriesSlug?: string;
+  readonly style?: string;
+  readonly equipment?: string;
+  readonly packaged?: string;
+  /** One or two sentences: what was tried and whether it worked. */
+  readonly summary: string;
+  readonly aim?: AimReport;
+  readonly figures: Readonly<Record<string, FigureReport>>;
+  readonly missing: Readonly<Record<string, string>>;
+  readonly planned: Readonly<Record<string, PlannedReport>>;
+  readonly checks: readonly CheckReport[];
+  readonly tastings: readonly TastingReport[];
+  readonly ledger: readonly LedgerEntry[];
+  readonly ledgerDetail?: LedgerReport;
+  readonly timeline?: TimelineReport;
+  readonly dryHops: readonly DryHopReport[];
+  readonly packages: readonly PackageReport[];
+  readonly styleRows: readonly StyleRow[];
+  readonly recipe: RecipeReport;
+  readonly comparison?: ComparisonReport;
+  readonly next: readonly NextStep[];
+  readonly working: readonly FigureWorking[];
+  readonly photos: readonly PhotoReport[];
+  /** Markdown, as written; untrusted. */
+  readonly notes: string;
+  /** The beer's colour as sRGB, computed from the spectrum for a stated width of glass. */
+  readonly swatch?: SwatchReport;
+  /** Instruments whose limits were taken from common practice, said on the page. */
+  readonly assumptions: readonly string[];
+}
+
+export interface SeasonPoint {
+  readonly batch: string;
+  readonly slug: string;
+  readonly title: string;
+  readonly brewed: string;
+  readonly value: number;
+  readonly plusMinus?: number;
+}
+
+/** One figure over the season's batches, in brew order. */
+export interface SeasonSeries {
+  readonly figure: string;
+  readonly title: string;
+  readonly unit: string;
+  readonly points: readonly SeasonPoint[];
+  /** Batches without it, and why. */
+  readonly without: readonly { readonly batch: string; readonly why: string }[];
+  /** The chart's description: the trend in words, or that there are too few batches. */
+  readonly says: string;
+}
+
+export type Claim = "none" | "too-few" | "possible" | "shown";
+
+export interface RelationReport {
+  readonly x: string;
+  readonly xTitle: string;
+  readonly xUnit: string;
+  readonly y: string;
+  readonly yTitle: string;
+  readonly yUnit: string;
+  readonly n: number;
+  readonly points: readonly { readonly batch: string; readonly slug: string; readonly x: number; readonly y: number }[];
+  readonly slope?: number;
+  readonly low?: number;
+  readonly high?: number;
+  readonly p?: number;
+  readonly adjusted?: number;
+  readonly claim: Claim;
+  /** The fitted line with its 95 % interval of the mean, drawn over the data's own range. */
+  readonly line?: readonly { readonly x: number; readonly y: number; readonly low: number; readonly high: number }[];
+  readonly says: string;
+}
+
+export interface SeasonReport {
+  readonly season: string;
+  readonly slug: string;
+  readonly batches: readonly string[];
+  readonly rows: readonly BatchSummary[];
+  readonly series: readonly SeasonSeries[];
+  readonly relations: readonly RelationReport[];
+  readonly pooled: Readonly<Record<string, unknown>>;
+  readonly summary: string;
+}
+
+/** What lists need of a batch. */
+export interface BatchSummary {
+  readonly batch: string;
+  readonly slug: string;
+  readonly title: string;
+  readonly status: string;
+  readonly brewed: string;
+  readonly brewer?: string;
+  readonly season?: string;
+  readonly series?: string;
+  readonly style?: string;
+  readonly hops: readonly string[];
+  readonly summary: string;
+  readonly figures: Readonly<Record<string, FigureReport>>;
+  readonly swatch?: SwatchReport;
+}
+
+export interface ClubReport {
+  readonly name: string;
+  readonly zone: string;
+  readonly units: "metric" | "us";
+  readonly url?: string;
+  readonly asOf: string;
+  /** Cautions the club wrote for its own place. */
+  readonly cautions: readonly string[];
+}
+
+/** The whole log, computed: what charts and pages are made from. */
+export interface LogReport {
+  readonly club: ClubReport;
+  /** Published batches, newest brew date first. */
+  readonly batches: readonly BatchReport[];
+  readonly seasons: readonly SeasonReport[];
+  /** Series name → batch slugs in order of brew date. */
+  readonly series: readonly { readonly name: string; readonly slug: string; readonly batches: readonly string[] }[];
+  readonly hops: readonly { readonly name: string; readonly slug: string; readonly batches: readonly string[] }[];
+  /** What the build left out, for --keep-going: file and why. */
+  readonly leftOut: readonly { readonly file: string; readonly why: string }[];
+}

@@ -1,0 +1,1 @@
+export { defineMethod, type Method, type MethodAbout, type MethodCheck, type MethodInput, type SourceStatus } from "./method.js";
