@@ -1,55 +1,19 @@
-/** Where a relation comes from, and how far that has been seen. */
-export type SourceStatus = "published" | "common practice" | "from memory";
+import { outsideDomain } from "./domain.js";
+import { type MethodAbout, type MethodCheck } from "./method-about.js";
 
-/** One input of a relation. `low` and `high` bound its domain: outside them the relation throws. */
-export interface MethodInput {
-  readonly symbol: string;
-  readonly meaning: string;
-  readonly unit: string;
-  readonly low: number;
-  readonly high: number;
-}
-
-/** A value from outside the project that the relation must reproduce; the tests run every one. */
-export interface MethodCheck {
-  readonly given: readonly number[];
-  readonly gives: number;
-  readonly within: number;
-  /** Author, title, edition or DOI, page; or "from memory" or "common practice", said as such. */
-  readonly source: string;
-}
-
-/** What is known of a relation: feeds the methods pages, the working on batch pages and the figures table. */
-export interface MethodAbout {
-  /** kebab-case, permanent: it is in page addresses and exported data. */
-  readonly id: string;
-  readonly title: string;
-  /** One or two plain sentences for a brewer: what it gives and which variant it is. */
-  readonly says: string;
-  readonly inputs: readonly MethodInput[];
-  readonly output: { readonly symbol: string; readonly unit: string };
-  /** The relation in plain text, with the symbols above. */
-  readonly formula: string;
-  /** Where it holds, in words. */
-  readonly range: string;
-  readonly source: string;
-  readonly status: SourceStatus;
-  /** Half-width at 95 % of what the relation itself is worth, in the output's unit or as a share of the value, where published. */
-  readonly model?: {
-    readonly limit: number;
-    readonly as: "absolute" | "share";
-    readonly source: string;
-  };
-  readonly checks: readonly MethodCheck[];
+/** Any relation with a descriptor, whatever it takes and returns. */
+export interface Described {
+  readonly about: MethodAbout;
+  /** Computes what one of `about.checks` is about, for comparison with its `gives`. */
+  readonly evaluate: (check: MethodCheck) => number;
 }
 
 /**
  * A relation: call it with its inputs in the order of `about.inputs`, each in the unit named there.
  * Throws `RangeError` when an input is outside its domain; never returns NaN or an infinity.
  */
-export interface Method<Inputs extends readonly number[] = readonly number[]> {
+export interface Method<Inputs extends readonly number[] = readonly number[]> extends Described {
   (...inputs: Inputs): number;
-  readonly about: MethodAbout;
   /** Why these inputs can't be used, or undefined when they can; ask before calling with readings. */
   readonly refuses: (...inputs: Inputs) => string | undefined;
 }
@@ -70,7 +34,7 @@ export function defineMethod<const Inputs extends readonly number[]>(
   crossRule?: CrossRule<Inputs>,
 ): Method<Inputs> {
   const refuses = (...inputs: Inputs): string | undefined =>
-    outsideDomain(about, inputs) ?? crossRule?.(...inputs);
+    outsideDomain(about.inputs, inputs) ?? crossRule?.(...inputs);
   const guarded = (...inputs: Inputs): number => {
     const refusal = refuses(...inputs);
     if (refusal !== undefined) throw new RangeError(`${about.id}: ${refusal}`);
@@ -78,15 +42,7 @@ export function defineMethod<const Inputs extends readonly number[]>(
     if (!Number.isFinite(result)) throw new RangeError(`${about.id}: no finite result for ${inputs.join(", ")}`);
     return result;
   };
-  return Object.assign(guarded, { about, refuses });
-}
-
-function outsideDomain(about: MethodAbout, inputs: readonly number[]): string | undefined {
-  for (const [index, input] of about.inputs.entries()) {
-    const value = inputs[index];
-    if (value === undefined || !(value >= input.low && value <= input.high)) {
-      return `${input.meaning} must be between ${input.low} and ${input.high} ${input.unit}, got ${value}`;
-    }
-  }
-  return undefined;
+  // The domain check above refuses a list that is too short, so the shape is known by then.
+  const evaluate = (check: MethodCheck): number => guarded(...(check.given as unknown as Inputs));
+  return Object.assign(guarded, { about, refuses, evaluate });
 }
