@@ -1,0 +1,11 @@
+export type { Chart, ChartOptions, ChartTable, Drawing } from "./chart.js";
+export { chartDiscrimination } from "./discrimination.js";
+export { chartFermentation } from "./fermentation.js";
+export { chartLedger } from "./ledger.js";
+export { chartPairedScores } from "./paired-scores.js";
+export { chartPreference } from "./preference.js";
+export { chartRelation } from "./relation.js";
+export { chartSeasonFigure } from "./season-figure.js";
+export { CHART_CSS } from "./styles.js";
+export { CHART_TOKENS } from "./theme.js";
+export { renderChart, renderCharts, type RenderOptions } from "./render/index.js";

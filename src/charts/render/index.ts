@@ -1,0 +1,1 @@
+export { renderChart, renderCharts, type RenderOptions } from "./render-charts.js";
