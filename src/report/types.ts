@@ -165,7 +165,7 @@ export interface DryHopReport {
   readonly form: string;
   readonly held?: string;
   readonly into: "fermenter" | "keg";
-  readonly grams: number;
+  readonly grams?: number;
   readonly alpha?: number;
   readonly oil?: number;
   readonly added: string;
@@ -248,12 +248,49 @@ export interface TastingReport {
   readonly tetrad?: CountReport;
   readonly duoTrio?: CountReport;
   readonly pair?: CountReport & { readonly attribute: string; readonly before: number; readonly after: number };
-  readonly preference?: { readonly before: number; readonly after: number; readonly none: number; readonly p: number };
+  readonly preference?: PreferenceReport;
+  /** Every named-attribute pair, `pair` first. */
+  readonly pairs?: readonly PairReport[];
+  readonly ranking?: RankingReport;
   readonly attributes: readonly AttributeReport[];
   /** Sentences on what can and can't be concluded, in order. */
   readonly says: readonly string[];
   /** Differences besides the hops, and what isn't recorded. */
   readonly differs: readonly string[];
+  /** Names of the samples that "before" and "after" stand for in this report. */
+  readonly roles?: { readonly before: string; readonly after: string };
+  /** Whether the samples can be told apart by what is tested alone: something else differed, that isn't recorded, or nothing did. */
+  readonly comparable?: "differs" | "not recorded" | "nothing else";
+  /** What keeps a result from being put down to what was tested alone, as a clause; absent where nothing does. */
+  readonly reservation?: string;
+  /** What to be careful of; whole sentences. */
+  readonly cautions?: readonly string[];
+}
+
+export type PairReport = NonNullable<TastingReport["pair"]>;
+
+export interface PreferenceReport {
+  readonly before: number;
+  readonly after: number;
+  /** Votes for neither: reported, never split. */
+  readonly none: number;
+  /** Exact, two-sided, over those who chose. */
+  readonly p: number;
+  /** Share of those who chose that prefer "after", with its exact 95 % interval; absent when nobody chose. */
+  readonly share?: number;
+  readonly low?: number;
+  readonly high?: number;
+}
+
+export interface RankingReport {
+  readonly tasters: number;
+  /** In the order served, or of dose where the doses are ordered; a low sum is ranked first. */
+  readonly sums: readonly { readonly sample: string; readonly sum: number }[];
+  /** Friedman; absent where too few tasters ranked to conclude from. */
+  readonly p?: number;
+  readonly exact?: boolean;
+  /** Page, two-sided, for ranks that rise or fall in the order of doses fixed beforehand. */
+  readonly ordered?: { readonly p: number; readonly exact: boolean; readonly rising: boolean };
 }
 
 export interface CountReport {
@@ -266,6 +303,18 @@ export interface CountReport {
   readonly low: number;
   readonly high: number;
   readonly chance: number;
+  /** 2 where no direction was fixed beforehand; 1 where absent. */
+  readonly sides?: 1 | 2;
+  /** Fewest right answers that guessing reaches in one tasting of twenty at most; absent when no count is enough. */
+  readonly critical?: number;
+  /** Share of tasters that really tell, cut at 0, with the exact limits carried over. */
+  readonly discriminators?: { readonly share: number; readonly low: number; readonly high: number };
+  /** One-sided 95 % upper limit of the share of tasters that really tell. */
+  readonly stillTelling?: number;
+  /** Distance of the samples in standard deviations of perception; `value` or `high` absent: no upper bound. */
+  readonly dPrime?: { readonly value?: number; readonly low: number; readonly high?: number };
+  /** The least difference that this many tasters find in 8 tastings of 10: as d′, and as the share of tasters that tell. */
+  readonly detectable?: { readonly dPrime: number; readonly share: number };
 }
 
 export interface AttributeReport {
@@ -277,8 +326,19 @@ export interface AttributeReport {
   readonly lift: number;
   readonly low?: number;
   readonly high?: number;
-  /** Exact sign-flip p, two-sided. */
+  /** Exact sign-flip p, two-sided; above 34 tasters Student's. */
   readonly p?: number;
+  /** p with the other attributes of the sheet allowed for: the primary one stands alone, the rest follow it by Holm. */
+  readonly adjusted?: number;
+  /** Tasters who scored "after" higher, and lower. */
+  readonly raised?: number;
+  readonly lowered?: number;
+  /** Hodges–Lehmann estimate of the difference, with its exact 95 % interval; absent above 34 tasters. */
+  readonly typical?: { readonly value: number; readonly low?: number; readonly high?: number };
+  /** Mean difference over the standard deviation of the differences (dz). */
+  readonly standardised?: { readonly dz: number; readonly low: number; readonly high: number };
+  /** The least mean difference that this many tasters, scattering so, find in 8 tastings of 10. */
+  readonly detectable?: number;
   /** One pair a taster: [taster, before, after]. */
   readonly pairs: readonly (readonly [string, number, number])[];
 }
@@ -292,6 +352,21 @@ export interface AimReport {
   readonly margin?: number;
   /** The verdict in one sentence, or what is missing for one. */
   readonly verdict: string;
+  /** Absent while nothing has been tasted. */
+  readonly result?: AimResult;
+  /** One verdict an attribute, the primary one first. */
+  readonly attributes?: readonly AimAttribute[];
+}
+
+export type AimResult = "met" | "not met" | "can't tell";
+
+export interface AimAttribute {
+  readonly attribute: string;
+  readonly want: "raise" | "lower" | "hold";
+  readonly primary: boolean;
+  readonly result: AimResult;
+  /** Why, in one sentence with the numbers. */
+  readonly says: string;
 }
 
 export interface NextStep {
@@ -384,6 +459,8 @@ export interface SeasonSeries {
   readonly points: readonly SeasonPoint[];
   /** Batches without it, and why. */
   readonly without: readonly { readonly batch: string; readonly why: string }[];
+  /** Of a trend over time; absent where that isn't asked: what the brewers set is told, not tested. */
+  readonly claim?: Claim;
   /** The chart's description: the trend in words, or that there are too few batches. */
   readonly says: string;
 }
@@ -407,6 +484,35 @@ export interface RelationReport {
   readonly claim: Claim;
   /** The fitted line with its 95 % interval of the mean, drawn over the data's own range. */
   readonly line?: readonly { readonly x: number; readonly y: number; readonly low: number; readonly high: number }[];
+  /** Theil–Sen: the median of the slopes between all pairs of batches; its interval where so few batches allow one. */
+  readonly robust?: { readonly slope: number; readonly low?: number; readonly high?: number };
+  /** Other figures that moved together with `x` (variance inflation above 5); `inflation` absent: one follows exactly from the other. */
+  readonly together?: readonly { readonly figure: string; readonly title: string; readonly inflation?: number }[];
+  readonly says: string;
+}
+
+/** One attribute over the season's tastings. */
+export interface PooledReport {
+  readonly attribute: string;
+  readonly tastings: readonly {
+    readonly batch: string;
+    readonly slug: string;
+    readonly lift: number;
+    readonly tasters: number;
+    /** 95 % t-interval of the mean difference; absent for one taster, or where all differences are equal. */
+    readonly low?: number;
+    readonly high?: number;
+  }[];
+  /** Random effects with Knapp–Hartung interval; absent under five batches. */
+  readonly estimate?: number;
+  readonly low?: number;
+  readonly high?: number;
+  /** Standard deviation of the true lifts between batches, and the share of the scatter that is more than the tasters' own (I²). */
+  readonly between?: number;
+  readonly heterogeneity?: number;
+  /** Where the lift of one more such batch would lie, 95 %. */
+  readonly nextLow?: number;
+  readonly nextHigh?: number;
   readonly says: string;
 }
 
@@ -417,7 +523,8 @@ export interface SeasonReport {
   readonly rows: readonly BatchSummary[];
   readonly series: readonly SeasonSeries[];
   readonly relations: readonly RelationReport[];
-  readonly pooled: Readonly<Record<string, unknown>>;
+  /** By attribute. */
+  readonly pooled: Readonly<Record<string, PooledReport>>;
   readonly summary: string;
 }
 

@@ -1,0 +1,99 @@
+import { crashAirMost, oxygenDrawn, sealedVesselPressure, sealedVesselPressureGas } from "../../science/index.js";
+import { beerAtCrash, coldTemperature, headPressureAt, headspaceAtCrash, temperatureBeforeCrash } from "../crash-conditions.js";
+import { apply, isMissing, type Result } from "../known.js";
+import type { Scene } from "../scene.js";
+import { found, known, plain, unknown, type CheckDefinition, type Finding } from "./definition.js";
+
+const HOLD_PASS_H = 24;
+const HOLD_WATCH_H = 6;
+const HOLD_LOW_C = 0;
+const HOLD_HIGH_C = 6;
+
+/** The hold, the vessel and the air. */
+export const crashChecks: readonly CheckDefinition[] = [
+  {
+    id: "crash-hold",
+    title: "Crash hold",
+    says: "Held against the plan's time where there is one; else 24 h or more at 0 to 6 °C is common practice, from 6 h to watch.",
+    find: crashHoldCheck,
+  },
+  {
+    id: "crash-vessel",
+    title: "Vessel under vacuum",
+    says: "A sealed vessel pulls a vacuum as gas contracts and dissolves. Vented, fed with gas, or within its under-pressure rating passes; a rating that isn't known never does.",
+    find: crashVessel,
+  },
+  {
+    id: "crash-air",
+    title: "Air drawn in while cooling",
+    says: "Through an airlock a cooling vessel draws in air; fed with gas or sealed it doesn't.",
+    find: crashAir,
+  },
+];
+
+function crashHoldCheck(scene: Scene): Finding | undefined {
+  if (scene.batch.crash === undefined) return undefined;
+  const hours = scene.figure("crash-hours");
+  if (isMissing(hours)) return unknown("common practice", hours.missing);
+  const planned = scene.batch.plan?.crashFor;
+  if (planned !== undefined) {
+    const least = planned.low.value - (planned.single ? 12 : 0);
+    return found(hours.value >= least ? "pass" : "watch", "plan", ["crash-hours"],
+      `Within 1 °C of the set point for ${plain(hours.value, "h")}; the plan says ${planned.text}${planned.single ? ", give or take 12 h" : ""}.`);
+  }
+  const set = scene.batch.crash.set?.value ?? 0;
+  const inBand = set >= HOLD_LOW_C && set <= HOLD_HIGH_C;
+  const verdict = !inBand || hours.value < HOLD_WATCH_H ? "fail" : hours.value < HOLD_PASS_H ? "watch" : "pass";
+  return found(verdict, "common practice", ["crash-hours"],
+    `Within 1 °C of the ${plain(set, "C")} set for ${plain(hours.value, "h")}; common practice is ${HOLD_PASS_H} h or more at ${HOLD_LOW_C} to ${HOLD_HIGH_C} °C.`);
+}
+
+const COLLAPSE =
+  "A sealed vessel can collapse as it cools. Feed it with gas at low pressure or leave a way in, and keep to what its maker allows: many plastic and some steel fermenters stand next to no vacuum.";
+
+function crashVessel(scene: Scene): Finding | undefined {
+  const { crash } = scene.batch;
+  if (crash === undefined) return undefined;
+  if (crash.vent === undefined) return unknown("record", "crash.vent isn't recorded", COLLAPSE);
+  if (crash.vent !== "sealed") return found("pass", "record", ["crash.vent"], crash.vent === "gas" ? "Fed with gas while it cooled." : "Open through an airlock while it cooled.");
+  const lowest = absolutePressure(scene, "lowest");
+  const rating = scene.equipment?.fermenter?.vacuum?.value;
+  const outside = scene.atmosphericPressure;
+  if (isMissing(lowest) || isMissing(outside)) {
+    return rating === undefined
+      ? found("watch", "record", ["crash.vent"], "Sealed while it cooled, and what vacuum the vessel stands isn't known.", COLLAPSE)
+      : unknown("record", isMissing(lowest) ? lowest.missing : "the air's pressure isn't known", COLLAPSE);
+  }
+  const highest = known(absolutePressure(scene, "highest"));
+  const under = Math.max(0, outside.value - lowest.value);
+  const least = Math.max(0, outside.value - (highest?.value ?? lowest.value));
+  const says = `Sealed: the pressure inside falls ${plain(least, "kPa")} below the air's by contraction alone, up to ${plain(under, "kPa")} once carbon dioxide has dissolved`;
+  if (rating === undefined) return found("watch", "record", ["crash.vent", "crash-drawn"], `${says}; what vacuum the vessel stands isn't known.`, COLLAPSE);
+  return found(under <= rating ? "pass" : "fail", "record", ["crash.vent", "equipment.fermenter.vacuum"],
+    `${says}; its maker rates it for ${plain(rating, "kPa")}.`, under <= rating ? undefined : COLLAPSE);
+}
+
+/** Inside a sealed vessel once cold, kPa absolute: by the gas law alone, or with carbon dioxide dissolved to equilibrium. */
+function absolutePressure(scene: Scene, end: "lowest" | "highest"): Result {
+  const warm = temperatureBeforeCrash(scene);
+  const cold = coldTemperature(scene);
+  const gauge = headPressureAt(scene, scene.crashStart?.hour ?? 0);
+  return end === "highest"
+    ? apply(sealedVesselPressureGas, warm, cold, gauge, scene.atmosphericPressure)
+    : apply(sealedVesselPressure, headspaceAtCrash(scene), beerAtCrash(scene), warm, cold, gauge, scene.atmosphericPressure);
+}
+
+function crashAir(scene: Scene): Finding | undefined {
+  const vent = scene.batch.crash?.vent;
+  if (scene.batch.crash === undefined) return undefined;
+  if (vent === undefined) return unknown("record", "crash.vent isn't recorded");
+  if (vent !== "airlock") return found("pass", "record", ["crash.vent"], vent === "gas" ? "Gas, not air, came in." : "Sealed: no air came in.");
+  const beer = beerAtCrash(scene);
+  const cold = coldTemperature(scene);
+  const least = known(scene.figure("crash-drawn"));
+  const most = known(apply(crashAirMost, headspaceAtCrash(scene), beer, temperatureBeforeCrash(scene), cold));
+  if (least === undefined || most === undefined) return found("watch", "record", ["crash.vent"], "Through an airlock the vessel drew in air as it cooled; how much can't be computed without its volume and the log.");
+  const oxygen = known(apply(oxygenDrawn, most, beer, cold, scene.atmosphericPressure));
+  const worth = oxygen === undefined ? "" : `, up to ${plain(oxygen.value, "mg/L")} of oxygen if all of it dissolved`;
+  return found("watch", "record", ["crash.vent", "crash-drawn"], `Through an airlock the vessel drew in ${plain(least.value, "L")} to ${plain(Math.max(least.value, most.value), "L")} of air${worth}.`);
+}

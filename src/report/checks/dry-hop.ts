@@ -1,0 +1,144 @@
+import { carbonationFromGravityFall, hoursWithin } from "../../science/index.js";
+import type { Quantity } from "../../units/index.js";
+import { dryHopsOf, type DryHopAddition } from "../dry-hops.js";
+import { contactOf, windowBeforeCrash } from "../figures/dry-hop.js";
+import { apply, isMissing, plusMinusOf, readingOf } from "../known.js";
+import type { Scene } from "../scene.js";
+import { found, inWords, known, plain, unknown, type CheckDefinition, type Finding } from "./definition.js";
+import { creepWords } from "./fermentation.js";
+
+/** A band a reading is held against, and whose band it is. */
+interface Band {
+  readonly low: number;
+  readonly high: number;
+  readonly against: "plan" | "common practice";
+}
+
+const SINGLE_TEMPERATURE_C = 1;
+const SINGLE_CONTACT_H = 12;
+const CREEP_PASS_SG = 0.001;
+const CREEP_WATCH_SG = 0.002;
+const WATCH_OUTSIDE_H = 6;
+
+/** Contact, temperature and what the hops did to the gravity. */
+export const dryHopChecks: readonly CheckDefinition[] = [
+  {
+    id: "contact-time",
+    title: "Contact time",
+    says: "Time before the crash, held against the plan (one value means ± 12 h); without a plan, the whole contact against common practice: 1 to 7 days pass, up to 14 days or from 12 h to a day watch.",
+    find: contactTime,
+  },
+  {
+    id: "contact-temperature",
+    title: "Temperature in contact",
+    says: "Hours before the crash that the beer was outside the planned band (one value means ± 1 °C); without a plan, outside 4 to 22 °C, which is common practice. Up to 6 h outside is to watch.",
+    find: contactTemperatureCheck,
+  },
+  {
+    id: "hop-creep",
+    title: "Hop creep",
+    says: "Enzymes in hops free sugar that yeast ferments on: gravity that falls after the dry hop brings carbonation and diacetyl with it. A fall of 0.001 inside its uncertainty passes, to 0.002 is to watch: common practice.",
+    find: hopCreep,
+  },
+];
+
+/** The plan's band, or common practice where there is none. */
+export function temperatureBand(scene: Scene): Band {
+  const planned = scene.batch.plan?.dryHopTemperature;
+  if (planned === undefined) return { low: 4, high: 22, against: "common practice" };
+  const room = planned.single ? SINGLE_TEMPERATURE_C : 0;
+  return { low: planned.low.value - room, high: planned.high.value + room, against: "plan" };
+}
+
+/** Hours one addition spent outside the band before the crash; undefined without a log over its contact. */
+export function hoursOutside(scene: Scene, addition: DryHopAddition, band: Band): number | undefined {
+  const window = windowBeforeCrash(scene, addition);
+  if (window === undefined || addition.into === "keg") return undefined;
+  return known(scene.overLog(hoursWithin, window, (answer) => answer.belowHours + answer.aboveHours, band))?.value;
+}
+
+function contactTime(scene: Scene): Finding | undefined {
+  const additions = dryHopsOf(scene);
+  if (additions.length === 0) return undefined;
+  const planned = scene.batch.plan?.dryHopFor;
+  const findings = additions.map((addition) => contactOf(scene, addition));
+  const firstMissing = findings.find(isMissing);
+  if (firstMissing !== undefined) return unknown(planned === undefined ? "common practice" : "plan", firstMissing.missing);
+  const whole = findings.flatMap((result) => (isMissing(result) ? [] : [result.value]));
+  if (planned === undefined) return contactByPractice(Math.min(...whole), Math.max(...whole));
+  const warm = additions.flatMap((addition) => {
+    const window = windowBeforeCrash(scene, addition);
+    return window === undefined ? [] : [(window.toHours - window.fromHours) / 24];
+  });
+  return contactByPlan(planned, warm, whole);
+}
+
+/** One value, or the span of several where they differ in print. */
+function spanOf(days: readonly number[]): string {
+  const [shortest, longest] = [plain(Math.min(...days), "d"), plain(Math.max(...days), "d")];
+  return shortest === longest ? shortest : `${shortest} to ${longest}`;
+}
+
+interface PlannedTime {
+  readonly low: Quantity;
+  readonly high: Quantity;
+  readonly single: boolean;
+  readonly text: string;
+}
+
+function contactByPlan(planned: PlannedTime, warm: readonly number[], whole: readonly number[]): Finding {
+  const room = planned.single ? SINGLE_CONTACT_H : 0;
+  const [low, high] = [(planned.low.value - room) / 24, (planned.high.value + room) / 24];
+  const inside = warm.every((days) => days >= low && days <= high);
+  const cold = spanOf(warm) === spanOf(whole) ? "" : ` before the crash (${spanOf(whole)} in all)`;
+  return found(inside ? "pass" : "watch", "plan", ["dry-hop-contact"],
+    `In contact for ${spanOf(warm)}${cold}; the plan says ${planned.text}${planned.single ? ", give or take 12 h" : ""}.`);
+}
+
+function contactByPractice(shortest: number, longest: number): Finding {
+  const verdict = shortest < 0.5 || longest > 14 ? "fail" : shortest < 1 || longest > 7 ? "watch" : "pass";
+  return found(verdict, "common practice", ["dry-hop-contact"], `In contact for ${spanOf([shortest, longest])}; common practice is 1 to 7 days.`);
+}
+
+function contactTemperatureCheck(scene: Scene): Finding | undefined {
+  const additions = dryHopsOf(scene);
+  if (additions.length === 0) return undefined;
+  const band = temperatureBand(scene);
+  const outside = additions.map((addition) => hoursOutside(scene, addition, band));
+  if (outside.some((hours) => hours === undefined)) {
+    const mean = scene.figure("dry-hop-temperature");
+    return unknown(band.against, isMissing(mean) ? mean.missing : "the log doesn't cover every addition's contact");
+  }
+  const most = Math.max(...outside.map((hours) => hours ?? 0));
+  const whose = band.against === "plan" ? "the planned" : "the usual";
+  const says = most < 0.05
+    ? `Within ${whose} ${plain(band.low, "C")} to ${plain(band.high, "C")} before the crash.`
+    : `Outside ${whose} ${plain(band.low, "C")} to ${plain(band.high, "C")} for ${plain(most, "h")} of the contact before the crash.`;
+  return found(most < 0.05 ? "pass" : most <= WATCH_OUTSIDE_H ? "watch" : "fail", band.against, ["dry-hop-temperature"], says);
+}
+
+function hopCreep(scene: Scene): Finding | undefined {
+  if (dryHopsOf(scene).length === 0) return undefined;
+  const drop = scene.figure("dry-hop-gravity-drop");
+  if (isMissing(drop)) return unknown("common practice", drop.missing);
+  if (scene.batch.plan?.dryHopWhen === "fermenting") {
+    return found("unknown", "plan", ["dry-hop-gravity-drop"], "The hops went into fermenting beer as planned: a fall of gravity can't be told from fermentation.");
+  }
+  const within = plusMinusOf(drop) ?? 0;
+  const verdict = drop.value > CREEP_WATCH_SG + ROUNDING ? "fail" : drop.value <= CREEP_PASS_SG + ROUNDING && drop.value <= within + ROUNDING ? "pass" : "watch";
+  return found(verdict, "common practice", ["dry-hop-gravity-drop"], creepSentence(scene, drop.value, within), verdict === "pass" ? undefined : CREEP_CAUTION);
+}
+
+const ROUNDING = 1e-9;
+const CREEP_CAUTION =
+  "Beer that still ferments builds pressure in a closed keg or bottle: hold it until two readings a few days apart agree, test for diacetyl again, and keep to the vessel's rating.";
+
+function creepSentence(scene: Scene, drop: number, within: number): string {
+  const words = creepWords(scene);
+  if (drop <= within + ROUNDING) return `${words}: no more than the readings can be off by.`;
+  const original = scene.figure("original-gravity");
+  const before = known(scene.figure("final-gravity"));
+  const gas = before === undefined ? undefined
+    : known(apply(carbonationFromGravityFall, original, readingOf("gravity before", before.value + drop, "SG", undefined, ""), readingOf("fall", drop, "SG", undefined, "")));
+  return `${words}, more than the readings can be off by: hop creep${gas === undefined ? "" : `, worth about ${inWords(gas)} of carbonation had it happened in a closed vessel`}.`;
+}

@@ -1,0 +1,84 @@
+import { timeWeightedMean, valueAt, volumeDifference, type TimeWindow } from "../science/index.js";
+import { rectangular } from "../statistics/index.js";
+import { beerAt } from "./flows.js";
+import { apply, assumed, computedBy, isMissing, missing, readingOf, type Missing, type Result } from "./known.js";
+import { PROBE_FIELD } from "./log-series.js";
+import type { Scene } from "./scene.js";
+
+/** The beer counts as at the set point within this. */
+export const HOLD_WITHIN_C = 1;
+
+/** From the first time the beer is within 1 °C of the set point to the end of the crash. */
+export function crashHold(scene: Scene): TimeWindow | Missing {
+  const set = scene.batch.crash?.set;
+  const window = scene.crashWindow;
+  if (set === undefined) return missing("crash.set isn't recorded");
+  if ("missing" in window) return window;
+  const reached = scene.columns.temperature?.series
+    .find(({ hours, value }) => hours >= window.fromHours && hours <= window.toHours && value <= set.value + HOLD_WITHIN_C);
+  if (scene.columns.temperature === undefined) return missing("fermentation.log isn't recorded");
+  return reached === undefined
+    ? missing(`the log doesn't show the beer within 1 °C of the ${set.text} set`)
+    : { fromHours: reached.hours, toHours: window.toHours };
+}
+
+/** Mean temperature at the hold; missing without a log that reaches it. */
+export function holdTemperature(scene: Scene): Result {
+  const hold = crashHold(scene);
+  return "missing" in hold ? hold : scene.overLog(timeWeightedMean, hold, (answer) => answer.mean);
+}
+
+/** Beer in the vessel when cooling began. */
+export function beerAtCrash(scene: Scene): Result {
+  return scene.crashStart === undefined ? missing("crash.from isn't recorded") : beerAt(scene, scene.crashStart.hour);
+}
+
+/** Gas over the beer when cooling began: the vessel's volume less the beer. */
+export function headspaceAtCrash(scene: Scene): Result {
+  const vessel = scene.equipment?.fermenter?.volume;
+  if (vessel === undefined) return missing("the fermenter's volume isn't in equipment.yaml");
+  return apply(volumeDifference, readingOf("equipment.fermenter.volume", vessel.value, "L", vessel.limit, vessel.text), beerAtCrash(scene));
+}
+
+/** The beer's temperature when cooling began: the log's, else the hand reading nearest to it within a day. */
+export function temperatureBeforeCrash(scene: Scene): Result {
+  const start = scene.crashStart;
+  if (start === undefined) return missing("crash.from isn't recorded");
+  return temperatureAt(scene, start.hour);
+}
+
+/** The beer's temperature at an hour, °C. */
+export function temperatureAt(scene: Scene, hour: number): Result {
+  const column = scene.columns.temperature;
+  if (column === undefined) return nearestHandTemperature(scene, hour, "fermentation.log isn't recorded");
+  const refusal = valueAt.refuses(column.series, hour, column.longestGapHours);
+  if (refusal !== undefined) return nearestHandTemperature(scene, hour, `the log doesn't cover it: ${refusal}`);
+  const value = valueAt(column.series, hour, column.longestGapHours);
+  const limit = scene.instruments.thermometerC;
+  const probe = readingOf(PROBE_FIELD, limit, "C", undefined, `within ± ${limit} °C, one error for the whole column`);
+  return computedBy(valueAt.about, value, { [PROBE_FIELD]: rectangular(limit) }, [probe], "C");
+}
+
+function nearestHandTemperature(scene: Scene, hour: number, why: string): Result {
+  const near = scene.handTemperatures.filter((reading) => Math.abs(reading.hour - hour) <= 24)
+    .sort((a, b) => Math.abs(a.hour - hour) - Math.abs(b.hour - hour))[0];
+  return near === undefined ? missing(why) : near.temperature;
+}
+
+/** What the cold beer is at: the mean of the hold, else what was set. */
+export function coldTemperature(scene: Scene): Result {
+  const held = holdTemperature(scene);
+  return isMissing(held) && scene.batch.crash?.set !== undefined ? scene.temperature("crash.set", scene.batch.crash.set) : held;
+}
+
+/**
+ * Gauge pressure over the beer: the log's last reading before an hour, else what
+ * the record says was held, else open to the air.
+ */
+export function headPressureAt(scene: Scene, hour: number): Result {
+  const logged = scene.columns.pressure?.series.filter((reading) => reading.hours <= hour).at(-1);
+  if (logged !== undefined) return readingOf("fermentation.log pressure", logged.value, "kPa", undefined, `at ${scene.civilAtHour(logged.hours)}`);
+  const held = scene.batch.fermentation?.pressure;
+  if (held !== undefined) return readingOf("fermentation.pressure", held.value, "kPa", held.limit, held.text);
+  return assumed("head pressure", 0, "kPa", "No head pressure is recorded: the vessel is taken as open to the air.");
+}

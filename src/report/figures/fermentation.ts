@@ -1,0 +1,60 @@
+import { elapsedTime, seriesExtremes, terminalRun, timeWeightedMean } from "../../science/index.js";
+import { momentReading } from "../moments.js";
+import { apply, isMissing, missing, withNote, type Result } from "../known.js";
+import type { GravityPoint } from "../gravity-points.js";
+import type { Scene } from "../scene.js";
+import { figure } from "./definition.js";
+
+/** Readings within this of the latest one count as unchanged (common practice: 0.001 over two to three days). */
+export const TERMINAL_WITHIN_SG = 0.001;
+/** Room for the rounding of decimal gravities, far below what a hydrometer shows. */
+const ROUNDING_SG = 1e-9;
+
+/** Time, temperature and end of fermentation. */
+export const fermentationFigures = [
+  figure("fermentation-time", "h", "Fermentation time", "From pitching to the first of the readings that stay terminal", fermentationTime),
+  figure("fermentation-temperature", "C", "Fermentation temperature", "Time-weighted mean from pitching to the dry hop or crash",
+    (scene) => scene.overLog(timeWeightedMean, scene.fermentationWindow, (answer) => answer.mean)),
+  figure("fermentation-peak", "C", "Warmest in fermentation", "Highest temperature from pitching to the dry hop or crash",
+    (scene) => scene.overLog(seriesExtremes, scene.fermentationWindow, (answer) => answer.highest)),
+  figure("terminal-hours", "h", "Terminal before the dry hop", "How long the gravity had been unchanged within 0.001 when the first dry hop (or else the crash) began", terminalHours),
+];
+
+/** The unbroken run of readings at the end of `points` that are within 0.001 of the latest. */
+export function terminalRunOf(points: readonly GravityPoint[]): { readonly from: GravityPoint; readonly to: GravityPoint; readonly count: number } | undefined {
+  const known = points.filter((point) => !isMissing(point.gravity));
+  const series = known.map((point) => ({ hours: point.hour, value: isMissing(point.gravity) ? 0 : point.gravity.value }));
+  if (series.length === 0) return undefined;
+  const run = terminalRun(series, TERMINAL_WITHIN_SG + ROUNDING_SG);
+  const from = known.find((point) => point.hour === run.fromHours);
+  const to = known.at(-1);
+  return from === undefined || to === undefined ? undefined : { from, to, count: run.count };
+}
+
+/** The last hour at which readings speak of fermentation alone: hops and cold change them after. */
+function fermentationEnd(scene: Scene): number {
+  return (scene.firstDryHop ?? scene.crashStart ?? scene.transferMoment ?? scene.packagedMoment)?.hour ?? Number.POSITIVE_INFINITY;
+}
+
+function fermentationTime(scene: Scene): Result {
+  const points = scene.gravityPoints.filter((point) => point.hour > 0 && point.hour <= fermentationEnd(scene));
+  const run = terminalRunOf(points);
+  if (run === undefined || run.count < 2) {
+    return missing("two or more gravity readings that stay within 0.001 of each other, before the dry hop or crash");
+  }
+  const duration = apply(elapsedTime, scene.startHour, momentReading(run.from));
+  return withNote(duration, `First of ${run.count} readings within 0.001 of each other: it may have ended any time after the reading before it.`);
+}
+
+function terminalHours(scene: Scene): Result {
+  const began = scene.firstDryHop ?? scene.crashStart;
+  if (began === undefined) return missing("dry_hops[0].added or crash.from isn't recorded");
+  const points = scene.gravityPoints.filter((point) => point.hour > 0 && point.hour <= began.hour);
+  const run = terminalRunOf(points);
+  if (run === undefined || points.length < 2) return missing(`two gravity readings before ${began.at}, a day or more apart`);
+  // One reading alone shows no run, however long before the hops it was taken.
+  const until = run.count > 1 ? began : run.from;
+  return apply(elapsedTime,
+    momentReading(run.from),
+    momentReading(until));
+}

@@ -1,0 +1,60 @@
+import { missing, readingOf, type Result } from "./known.js";
+import type { LogColumn } from "./log-series.js";
+
+/** One gravity of the fermenting beer, SG 20/20. */
+export interface GravityPoint {
+  readonly field: string;
+  readonly at: string;
+  readonly hour: number;
+  readonly dateOnly: boolean;
+  readonly gravity: Result;
+  readonly source: "hand" | "log";
+}
+
+const BUCKET_H = 6;
+
+/**
+ * A floating probe's column as one point every six hours: the median of that
+ * stretch, since single readings scatter with bubbles and hops. Its error is
+ * one error shared by the whole column.
+ *
+ * @param limitSg what the column can be trusted to, SG
+ * @param civilAt names an hour as civil time
+ */
+export function gravityPointsOfLog(column: LogColumn, limitSg: number, civilAt: (hour: number) => string): GravityPoint[] {
+  const buckets = new Map<number, { hours: number; value: number }[]>();
+  for (const reading of column.series) {
+    const bucket = Math.floor(reading.hours / BUCKET_H);
+    const held = buckets.get(bucket);
+    if (held === undefined) buckets.set(bucket, [reading]);
+    else held.push(reading);
+  }
+  return [...buckets.values()].map((readings) => {
+    const last = readings.at(-1);
+    const hour = last?.hours ?? 0;
+    const value = median(readings.map((reading) => reading.value));
+    return {
+      field: GRAVITY_LOG_FIELD, at: civilAt(hour), hour, dateOnly: false, source: "log" as const,
+      gravity: value === undefined ? missing("the log's gravity column is empty") : readingOf(GRAVITY_LOG_FIELD, value, "SG", limitSg, `median of ${readings.length} readings up to ${civilAt(hour)}`),
+    };
+  });
+}
+
+export const GRAVITY_LOG_FIELD = "fermentation.log gravity";
+
+function median(values: readonly number[]): number | undefined {
+  const sorted = [...values].sort((a, b) => a - b);
+  const middle = Math.floor(sorted.length / 2);
+  const upper = sorted[middle];
+  const lower = sorted[sorted.length % 2 === 1 ? middle : middle - 1];
+  return upper === undefined || lower === undefined ? undefined : (upper + lower) / 2;
+}
+
+/**
+ * The last gravity at or before an hour: a hand reading before a probe's, since
+ * a probe in the beer reads hops and bubbles too.
+ */
+export function lastGravityBefore(points: readonly GravityPoint[], hour: number): GravityPoint | undefined {
+  const before = points.filter((point) => point.hour <= hour);
+  return before.filter((point) => point.source === "hand").at(-1) ?? before.at(-1);
+}

@@ -1,0 +1,34 @@
+import { total, weightedMean, type MethodAbout } from "../science/index.js";
+import { propagate } from "../statistics/index.js";
+import { computedBy, missing, type Known, type Missing, type Result } from "./known.js";
+
+/**
+ * Adds values of one unit; missing when any is.
+ *
+ * @param about the relation each part came from, where the sum is that relation's own (bitterness over additions)
+ */
+export function totalOf(results: readonly Result[], unit: string, about: MethodAbout = total.about): Result {
+  const known = allKnown(results);
+  if ("missing" in known) return known;
+  const sum = propagate((...values) => total(values), known.list);
+  return computedBy(about, sum.value, sum.contributions, known.list, unit);
+}
+
+/** The mean of values weighted by others (temperatures by mass, say); missing when any is. */
+export function weightedMeanOf(results: readonly Result[], weights: readonly Result[], unit: string): Result {
+  const known = allKnown([...results, ...weights]);
+  if ("missing" in known) return known;
+  const count = results.length;
+  const mean = propagate((...values) => weightedMean(values.slice(0, count), values.slice(count)), known.list);
+  return computedBy(weightedMean.about, mean.value, mean.contributions, known.list, unit);
+}
+
+function allKnown(results: readonly Result[]): { readonly list: readonly Known[] } | Missing {
+  const list: Known[] = [];
+  const reasons = new Set<string>();
+  for (const result of results) {
+    if ("missing" in result) reasons.add(result.missing);
+    else list.push(result);
+  }
+  return reasons.size > 0 ? missing([...reasons].join("; ")) : { list };
+}

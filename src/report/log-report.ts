@@ -1,0 +1,106 @@
+import { slugOf, type BatchRecord, type CivilTime, type Log } from "../records/index.js";
+import { batchReport } from "./batch-report.js";
+import { compareBatches } from "./comparison.js";
+import { seasonReport } from "./season.js";
+import type { BatchReport, ClubReport, LogReport } from "./types.js";
+
+/** What a log is computed for. */
+export interface LogReportOptions {
+  /** The day the report speaks from: decides what is due and what is released. */
+  readonly asOf: CivilTime;
+}
+
+/**
+ * Computes a whole log: published batches, what each is compared with, seasons,
+ * series and hops. A batch that isn't published leaves no trace.
+ */
+export function buildLogReport(log: Log, { asOf }: LogReportOptions): LogReport {
+  const published = log.batches.filter((record) => record.data.publish);
+  const reports = published.map((record) => rememberedReport(record, log, asOf));
+  const compared = reports.map((report, index) => withComparison(report, published, reports, index));
+  return {
+    club: clubReport(log, asOf),
+    batches: [...compared].reverse(),
+    seasons: groups(compared, (batch) => batch.season).map(({ name, slug, members }) => seasonReport(name, slug, members)),
+    series: groups(compared, (batch) => batch.series).map(({ name, slug, members }) => ({ name, slug, batches: members.map((batch) => batch.slug) })),
+    hops: hopGroups(compared),
+    leftOut: log.broken.map(({ file, batch }) => ({ file, why: batch === undefined ? "its problems are listed by check" : `${batch}: its problems are listed by check` })),
+  };
+}
+
+function clubReport({ club }: Log, asOf: CivilTime): ClubReport {
+  return {
+    name: club.name ?? "Brewing log",
+    zone: club.zone,
+    units: club.units,
+    ...(club.url === undefined ? {} : { url: club.url }),
+    asOf: asOf.text,
+    cautions: club.cautions ?? [],
+  };
+}
+
+interface Remembered {
+  readonly key: readonly unknown[];
+  readonly report: BatchReport;
+}
+
+const remembered = new WeakMap<BatchRecord, Remembered>();
+
+/** A record that hasn't changed, in a log whose shared files haven't, gives the same report object again. */
+function rememberedReport(record: BatchRecord, log: Log, asOf: CivilTime): BatchReport {
+  const key = [log.club, log.equipment, log.styles, log.hops, log.malts, asOf.text];
+  const held = remembered.get(record);
+  if (held !== undefined && held.key.every((part, index) => part === key[index])) return held.report;
+  const report = batchReport(record, log, asOf);
+  remembered.set(record, { key, report });
+  return report;
+}
+
+const comparisons = new WeakMap<BatchReport, { readonly before: BatchReport; readonly report: BatchReport }>();
+
+/** Adds what changed since the batch it repeats: the one it names, else the one before in its series. */
+function withComparison(report: BatchReport, records: readonly BatchRecord[], reports: readonly BatchReport[], index: number): BatchReport {
+  const named = records[index]?.data.repeats;
+  const before = named === undefined
+    ? reports.slice(0, index).findLast((other) => report.series !== undefined && other.series === report.series)
+    : reports.find((other) => other.batch === named);
+  if (before === undefined) return report;
+  const held = comparisons.get(report);
+  if (held?.before === before) return held.report;
+  const compared = { ...report, comparison: compareBatches(before, report) };
+  comparisons.set(report, { before, report: compared });
+  return compared;
+}
+
+interface Group {
+  readonly name: string;
+  readonly slug: string;
+  readonly members: readonly BatchReport[];
+}
+
+function groups(batches: readonly BatchReport[], nameOf: (batch: BatchReport) => string | undefined): Group[] {
+  const byName = new Map<string, BatchReport[]>();
+  for (const batch of batches) {
+    const name = nameOf(batch);
+    if (name === undefined) continue;
+    const held = byName.get(name);
+    if (held === undefined) byName.set(name, [batch]);
+    else held.push(batch);
+  }
+  return [...byName].map(([name, members]) => ({ name, slug: slugOf(name), members }))
+    .sort((a, b) => (a.name < b.name ? -1 : 1));
+}
+
+function hopGroups(batches: readonly BatchReport[]): LogReport["hops"] {
+  const bySlug = new Map<string, { name: string; slug: string; batches: string[] }>();
+  for (const batch of batches) {
+    const names = new Set([...batch.recipe.kettleHops, ...batch.recipe.dryHops].map((line) => line.what));
+    for (const name of names) {
+      const slug = slugOf(name);
+      const held = bySlug.get(slug);
+      if (held === undefined) bySlug.set(slug, { name, slug, batches: [batch.slug] });
+      else held.batches.push(batch.slug);
+    }
+  }
+  return [...bySlug.values()].sort((a, b) => (a.slug < b.slug ? -1 : 1));
+}

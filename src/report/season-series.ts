@@ -1,0 +1,99 @@
+import { median } from "../statistics/index.js";
+import { formatNumber, printedUnit } from "../units/index.js";
+import { figureEntry } from "./figure-table.js";
+import { claimOf, type TrendFamily } from "./season-claims.js";
+import { brewedDay } from "./season-rows.js";
+import { trendOf, type Trend } from "./season-trend.js";
+import { quantityText, withUnit } from "./season-quantities.js";
+import { counted } from "./season-words.js";
+import { chanceText } from "./tasting-words.js";
+import type { BatchReport, SeasonPoint, SeasonSeries } from "./types.js";
+
+/**
+ * Figures told batch by batch. What the brewers set (a dose, a temperature) is told; whether it
+ * drifts is asked only of what came out, since every question asked costs the others some power.
+ */
+const FIGURES: readonly { readonly id: string; readonly asked: boolean; readonly always?: boolean }[] = [
+  { id: "dry-hop-dose", asked: false, always: true },
+  { id: "dry-hop-temperature", asked: false, always: true },
+  { id: "transfer-efficiency", asked: true, always: true },
+  { id: "loss-total", asked: true, always: true },
+  { id: "dry-hop-contact", asked: false },
+  { id: "crash-hours", asked: false },
+  { id: "brewhouse-efficiency", asked: true },
+  { id: "original-gravity", asked: false },
+  { id: "apparent-attenuation", asked: true },
+  { id: "abv", asked: false },
+  { id: "package-yield", asked: false },
+];
+
+const DAYS_A_MONTH = 365.25 / 12;
+
+/** One figure over the season, with its trend over time where that is asked. */
+export interface SeasonFigure {
+  readonly id: string;
+  readonly asked: boolean;
+  readonly points: readonly SeasonPoint[];
+  readonly without: SeasonSeries["without"];
+  readonly trend: Trend | undefined;
+}
+
+/** @param batches in brew order */
+export function seasonFigures(batches: readonly BatchReport[]): SeasonFigure[] {
+  return FIGURES.map(({ id, asked }) => figureOver(id, asked, batches))
+    .filter(({ id, points }) => points.length > 0 || FIGURES.some((figure) => figure.id === id && figure.always === true));
+}
+
+function figureOver(id: string, asked: boolean, batches: readonly BatchReport[]): SeasonFigure {
+  const having = batches.filter(({ figures }) => figures[id] !== undefined);
+  const points = having.flatMap((batch) => pointOf(id, batch));
+  return {
+    id, asked, points,
+    without: batches.filter((batch) => !having.includes(batch)).map(({ batch, missing }) => ({ batch, why: missing[id] ?? "not measured" })),
+    trend: asked ? trendOf(having.map((batch) => brewedDay(batch) / DAYS_A_MONTH), points.map(({ value }) => value)) : undefined,
+  };
+}
+
+function pointOf(id: string, { batch, slug, title, brewed, figures }: BatchReport): SeasonPoint[] {
+  const figure = figures[id];
+  if (figure === undefined) return [];
+  const { value, plusMinus } = figure;
+  return [{ batch, slug, title, brewed, value, ...(plusMinus === undefined ? {} : { plusMinus }) }];
+}
+
+/** The figure as the page shows it, with a description that claims no more than the family of trends allows. */
+export function seriesReport(figure: SeasonFigure, family: TrendFamily): SeasonSeries {
+  const { id, asked, points, without, trend } = figure;
+  const { title, unit } = figureEntry(id);
+  const claim = claimOf(points.length, trend, family);
+  return { figure: id, title, unit, points, without, ...(asked ? { claim } : {}), says: seriesSays(figure, unit, family) };
+}
+
+function seriesSays({ asked, points, trend }: SeasonFigure, unit: string, family: TrendFamily): string {
+  const [first] = points;
+  if (first === undefined) return "No batch of the season has this figure yet.";
+  if (points.length === 1) return `One batch, ${first.batch}: ${quantityText(first.value, unit, first.plusMinus)}. One batch shows no trend.`;
+  const sorted = [...points].sort((one, other) => one.value - other.value);
+  const [lowest, highest] = [sorted[0] ?? first, sorted.at(-1) ?? first];
+  const span = lowest.value === highest.value
+    ? `all at ${quantityText(first.value, unit, first.plusMinus)}`
+    : `from ${quantityText(lowest.value, unit, lowest.plusMinus)} (${lowest.batch}) to ${quantityText(highest.value, unit, highest.plusMinus)} (${highest.batch}), middle value ${formatted(median(points.map(({ value }) => value)), unit, first.plusMinus)}`;
+  return `${counted(points.length, "batch", "batches")}, ${span}. ${trendSays(asked, points.length, trend, unit, family)}`.trimEnd();
+}
+
+function trendSays(asked: boolean, n: number, trend: Trend | undefined, unit: string, family: TrendFamily): string {
+  if (!asked) return "";
+  const claim = claimOf(n, trend, family);
+  if (claim === "too-few") return `${n} batches are too few to speak of a trend.`;
+  if (trend === undefined || claim === "none") return "No trend over the season is shown.";
+  const { slope, low, high } = trend;
+  const [least, most] = slope > 0 ? [low, high] : [-high, -low];
+  const half = (high - low) / 2;
+  const chance = `p ${chanceText(family.get(trend) ?? 1)} with all trends of the season allowed for`;
+  const moved = `${claim === "possible" ? "Possibly it" : "It"} ${slope > 0 ? "rose" : "fell"} over the season, by ${withUnit(formatted(Math.abs(slope), unit, half), printedUnit(unit))} a month`;
+  return `${moved} (${formatted(least, unit, half)} to ${formatted(most, unit, half)}; ${chance}).`;
+}
+
+function formatted(value: number, unit: string, plusMinus?: number): string {
+  return formatNumber(value, unit, plusMinus).value;
+}

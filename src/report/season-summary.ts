@@ -1,0 +1,66 @@
+import { figureEntry } from "./figure-table.js";
+import { quantityText } from "./season-quantities.js";
+import { counted, listed, uncapitalised } from "./season-words.js";
+import type { BatchReport, PooledReport, SeasonReport } from "./types.js";
+
+type Told = Pick<SeasonReport, "series" | "relations" | "pooled">;
+
+/** Figures whose span the paragraph tells. */
+const TOLD = ["dry-hop-dose", "dry-hop-temperature", "transfer-efficiency", "loss-total"];
+
+/**
+ * The season in one paragraph: how many batches, within what spans, and only those trends and lifts
+ * that the page's own tables claim.
+ *
+ * @param batches in brew order
+ * @param asked trends tested on the page
+ */
+export function seasonSummary(batches: readonly BatchReport[], told: Told, asked: number): string {
+  return [countSentence(batches), ...spanSentence(told), ...claimSentences(told, asked), ...tastingSentence(told)].join(" ");
+}
+
+/** Statuses in the order a batch goes through them. */
+const STATUSES = ["planned", "brewing", "fermenting", "conditioning", "packaged", "dumped"];
+
+function countSentence(batches: readonly BatchReport[]): string {
+  const [first, last] = [batches[0], batches.at(-1)];
+  if (first === undefined || last === undefined) return "No batch of this season is recorded.";
+  const states = STATUSES.flatMap((status) => {
+    const count = batches.filter((batch) => batch.status === status).length;
+    return count === 0 ? [] : [`${count} ${status}`];
+  });
+  const dates = first.brewed.slice(0, 10) === last.brewed.slice(0, 10) ? `on ${first.brewed.slice(0, 10)}` : `from ${first.brewed.slice(0, 10)} to ${last.brewed.slice(0, 10)}`;
+  return `${counted(batches.length, "batch", "batches")} with brew dates ${dates}: ${listed(states)}.`;
+}
+
+function spanSentence({ series }: Told): string[] {
+  const spans = TOLD.flatMap((id) => {
+    const points = series.find(({ figure }) => figure === id)?.points ?? [];
+    if (points.length < 2) return [];
+    const { title, unit } = figureEntry(id);
+    const values = points.map(({ value }) => value);
+    const words = uncapitalised(title);
+    return [`${words} from ${quantityText(Math.min(...values), unit)} to ${quantityText(Math.max(...values), unit)} (${points.length})`];
+  });
+  return spans.length === 0 ? [] : [`Measured, with the number of batches: ${spans.join("; ")}.`];
+}
+
+function claimSentences({ series, relations }: Told, asked: number): string[] {
+  const claimed = relations.filter(({ claim }) => claim === "shown" || claim === "possible").map(({ says }) => says);
+  const drifts = series.filter(({ claim }) => claim === "shown" || claim === "possible").map(({ title, says }) => `${title}: ${says}`);
+  if (asked === 0) return ["There are too few batches to speak of any trend."];
+  if (claimed.length + drifts.length > 0) return [...claimed, ...drifts];
+  return [`None of the ${counted(asked, "trend", "trends")} asked about is shown.`];
+}
+
+function tastingSentence({ pooled }: Told): string[] {
+  const reports = Object.values(pooled);
+  const estimated = reports.filter((report) => report.estimate !== undefined);
+  if (reports.length === 0) return ["No tasting scored an attribute before and after."];
+  if (estimated.length === 0) return [`Tastings of ${counted(mostTasted(reports), "batch", "batches")} are too few to pool.`];
+  return estimated.map(({ says }) => says);
+}
+
+function mostTasted(reports: readonly PooledReport[]): number {
+  return Math.max(...reports.map(({ tastings }) => tastings.length));
+}

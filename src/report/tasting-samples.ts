@@ -1,0 +1,62 @@
+import type { Batch } from "../records/index.js";
+import { capitalised, listed } from "./season-words.js";
+import { keptSampleOf, visibleDifferences } from "./tasting-history.js";
+import type { TastingReport } from "./types.js";
+
+type Tasting = NonNullable<Batch["tastings"]>[number];
+
+/** Which sample stands as "before" and which as "after", by the names the record gave them. */
+export interface Roles {
+  readonly before: string;
+  readonly after: string;
+}
+
+/** The samples named before and after, else the first and second as recorded. */
+export function tastingRoles({ samples = [] }: Tasting): Roles {
+  const names = samples.map(({ sample }) => sample);
+  const before = names.includes("before") ? "before" : names.find((name) => name !== "after") ?? "before";
+  const after = names.includes("after") ? "after" : names.find((name) => name !== before) ?? "after";
+  return { before, after };
+}
+
+/** Where a sample was drawn from, as recorded. */
+export function sampleOf({ samples = [] }: Tasting, name: string): string | undefined {
+  return samples.find(({ sample }) => sample === name)?.value;
+}
+
+/**
+ * Whether the samples can be told apart by what is tested alone: what the record says differed, what
+ * it shows of how they were kept, and what it doesn't say.
+ */
+export function tastingSamples(batch: Batch, tasting: Tasting, roles: Roles): Pick<TastingReport, "differs" | "comparable" | "reservation" | "cautions"> {
+  const drawn = { before: sampleOf(tasting, roles.before), after: sampleOf(tasting, roles.after) };
+  const visible = visibleDifferences(batch, tasting, [drawn.before, drawn.after]);
+  const recorded = [...tasting.differs ?? [], ...otherBatch([drawn.before, drawn.after])];
+  const reservation = reservationOf(tasting, recorded, visible);
+  const kept = [drawn.before, drawn.after].some((drawnFrom) => keptSampleOf(batch, drawnFrom) !== undefined);
+  return {
+    differs: [
+      ...recorded.map((difference) => `${capitalised(difference)} also differed.`),
+      ...visible,
+      ...(tasting.differs === undefined ? ["Not recorded: what else differed between the samples."] : []),
+    ],
+    comparable: recorded.length > 0 ? "differs" : tasting.differs === undefined ? "not recorded" : "nothing else",
+    ...(reservation === undefined ? {} : { reservation }),
+    ...(kept ? { cautions: [KEPT_CAUTION] } : {}),
+  };
+}
+
+const KEPT_CAUTION =
+  "A sample of live beer that is held back can go on fermenting, and a closed bottle of it can burst: keep it cold, in a bottle rated for pressure, and open it away from the face.";
+
+/** A sample of another batch differs in all that the two batches differ in. */
+function otherBatch(drawn: readonly (string | undefined)[]): string[] {
+  const batches = drawn.map((drawnFrom) => drawnFrom?.includes("/") ? drawnFrom.slice(0, drawnFrom.lastIndexOf("/")) : "");
+  return new Set(batches).size < 2 ? [] : [`all that batch ${batches.find((name) => name !== "") ?? ""} differs in`];
+}
+
+function reservationOf({ differs }: Tasting, recorded: readonly string[], visible: readonly string[]): string | undefined {
+  if (recorded.length > 0) return `the samples also differed in ${listed(recorded)}`;
+  if (differs === undefined) return "what else differed between the samples isn't recorded";
+  return visible.length > 0 ? "the samples weren't kept alike" : undefined;
+}
