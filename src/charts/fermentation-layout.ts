@@ -48,7 +48,7 @@ export interface FermentationLayout {
 
 const ROW_PX = 17;
 const SPAN_ROW_PX = 21;
-const TITLE_PX = 25;
+const TITLE_PX = 27;
 const PANEL_PX = { wide: { temperature: 150, gravity: 130 }, narrow: { temperature: 130, gravity: 115 } } as const;
 const TOUCHING_PX = 2;
 const HOURS = 24;
@@ -103,7 +103,7 @@ function placeStretches(timeline: TimelineReport, xOf: (day: number) => number, 
   readonly bottom: number; readonly stretches: readonly PlacedStretch[]; readonly texts: readonly PlacedText[];
 } {
   const named = [
-    ...timeline.phases.map((phase) => ({ ...phase, name: phase.kind as string })),
+    ...timeline.phases.map((phase) => ({ ...phase, name: phase.kind })),
     ...timeline.gaps.map((gap) => ({ ...gap, kind: "gap" as const, name: "no log" })),
   ].map((each) => ({ ...each, left: xOf(each.fromHour / HOURS), right: xOf(each.toHour / HOURS) }));
   const places = placeSpans(named.map((each) => ({ from: each.left, to: each.right, widthPx: textWidthPx(each.name) })), width);

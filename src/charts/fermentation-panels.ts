@@ -20,6 +20,8 @@ export interface Panel {
 }
 
 const HOURS = 24;
+/** Shortest axis of temperature, °C or °F: a degree of noise must look like one. */
+const SHORTEST_TEMPERATURE = 5;
 
 /**
  * The panels that a timeline has readings for: temperature above gravity.
@@ -38,7 +40,7 @@ function temperaturePanel(timeline: TimelineReport, columnHours: number, steps: 
   const setPoint = timeline.crashSet === undefined ? undefined : unit.convert(timeline.crashSet);
   const values = [...valuesOf(drawn.line), ...valuesOf(drawn.byHand), ...(setPoint === undefined ? [] : [setPoint])];
   return {
-    name: "temperature", title: `Temperature, ${unit.label}`, scale: computeScale(values, steps, { smallestStep: 0.5 }), ...drawn,
+    name: "temperature", title: `Temperature, ${unit.label}`, scale: computeScale(values, steps, { smallestStep: 0.5, smallestRange: SHORTEST_TEMPERATURE }), ...drawn,
     ...(setPoint === undefined ? {} : { setPoint }),
   };
 }
@@ -49,8 +51,8 @@ function gravityPanel(timeline: TimelineReport, columnHours: number, steps: numb
   const readings = drawnSeries(timeline.gravityReadings, columnHours, unit.convert);
   const byHand = [...log.byHand, ...readings.byHand, ...readings.line].filter(([, value]) => value !== null);
   if (log.line.length + byHand.length === 0) return undefined;
-  const smallestStep = unit.label === "" ? 0.001 : 0.1;
-  const scale = computeScale([...valuesOf(log.line), ...valuesOf(byHand)], steps, { smallestStep });
+  const shortest = unit.label === "" ? { smallestStep: 0.001, smallestRange: 0.008 } : { smallestStep: 0.1, smallestRange: 2 };
+  const scale = computeScale([...valuesOf(log.line), ...valuesOf(byHand)], steps, shortest);
   // Specific gravity is always written to three places.
   const decimals = Math.max(scale.decimals, unit.label === "" ? 3 : 0);
   return { name: "gravity", title: unit.label === "" ? "Specific gravity" : `Gravity, ${unit.label}`, scale: { ...scale, decimals }, line: log.line, byHand };

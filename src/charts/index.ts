@@ -1,4 +1,5 @@
 export type { Chart, ChartOptions, ChartTable, Drawing } from "./chart.js";
+export { chartContactTemperature } from "./contact-temperature.js";
 export { chartDiscrimination } from "./discrimination.js";
 export { chartFermentation } from "./fermentation.js";
 export { chartLedger } from "./ledger.js";

@@ -27,15 +27,13 @@ const MOST_SAMPLES = 4;
 /** The beer step by step: what went in, each part that left it, what was packaged; with the transfer and the hops' usual share to compare. */
 export function ledgerRows(ledger: LedgerReport, unit: DisplayUnit): readonly LedgerRow[] {
   let left = ledger.into;
-  const rows = [row(unit, "kept", "into the fermenter", 0, ledger.into, ledger.into, ledger.intoPlusMinus)];
+  const rows = [row(unit, { kind: "kept", name: "into the fermenter", from: 0, to: left, left, uncertainEnd: left }, ledger.intoPlusMinus)];
   for (const destination of ORDER) {
     for (const entry of entriesTo(ledger, destination)) {
       rows.push(entryRow(unit, entry, left, entry.plusMinus ?? (destination === "unaccounted" ? ledger.unaccountedPlusMinus : undefined)));
       left -= entry.litres;
     }
-    if (destination === "left" && ledger.transferred !== undefined) {
-      rows.push({ ...row(unit, "mark", "transferred, as read", 0, ledger.transferred, ledger.transferred, ledger.transferredPlusMinus) });
-    }
+    if (destination === "left" && ledger.transferred !== undefined) rows.push(transferRow(unit, ledger.transferred, ledger.transferredPlusMinus));
     if (destination === "unaccounted" && ledger.hopLoss !== undefined) rows.push(hopRow(unit, ledger, ledger.hopLoss));
   }
   return rows;
@@ -55,32 +53,37 @@ function entryRow(unit: DisplayUnit, entry: LedgerEntry, before: number, plusMin
   const after = Math.abs(before - entry.litres) < DUST_L ? 0 : before - entry.litres;
   const isPackage = entry.to === "package";
   const kind = isPackage ? "kept" : entry.to === "unaccounted" ? "open" : "lost";
-  const drawn = row(unit, kind, nameOf(entry), Math.min(before, after), Math.max(before, after), after, plusMinus, isPackage ? before : after);
+  const placed = {
+    kind, name: nameOf(entry), from: Math.min(before, after), to: Math.max(before, after), left: after, uncertainEnd: isPackage ? before : after,
+  } as const;
   const sign = isPackage ? "" : entry.litres < 0 ? "+" : "−";
-  return { ...drawn, value: sign + unit.format(Math.abs(entry.litres), plusMinus) };
+  return { ...row(unit, placed, plusMinus), value: sign + unit.format(Math.abs(entry.litres), plusMinus) };
+}
+
+function transferRow(unit: DisplayUnit, litres: number, plusMinus: number | undefined): LedgerRow {
+  return row(unit, { kind: "mark", name: "transferred, as read", from: 0, to: litres, left: litres, uncertainEnd: litres }, plusMinus);
 }
 
 /** Where the beer would stand after the vessel was emptied, if hops held what they usually do. */
 function hopRow(unit: DisplayUnit, ledger: LedgerReport, usual: { readonly low: number; readonly high: number }): LedgerRow {
   const drawnOff = ledger.entries.filter((entry) => entry.to === "samples" || entry.to === "dumps").reduce((sum, entry) => sum + entry.litres, 0);
   const before = ledger.into - drawnOff;
-  const drawn = row(unit, "mark", "hops usually hold", before - usual.high, before - usual.low, before - usual.low, undefined);
-  return { ...drawn, value: `${unit.formatValue(usual.low)} to ${unit.format(usual.high)}` };
+  const placed = { kind: "mark", name: "hops usually hold", from: before - usual.high, to: before - usual.low, left: before, uncertainEnd: before } as const;
+  return { ...row(unit, placed, undefined), value: `${unit.formatValue(usual.low)} to ${unit.format(usual.high)}` };
 }
 
-function row(
-  unit: DisplayUnit, kind: LedgerRow["kind"], name: string, from: number, to: number, left: number, plusMinus: number | undefined,
-  uncertainEnd: number = left,
-): LedgerRow {
+/** A row from volumes in litres. */
+function row(unit: DisplayUnit, placed: Omit<LedgerRow, "value" | "plusMinus">, plusMinus: number | undefined): LedgerRow {
+  const { from, to, left, uncertainEnd } = placed;
   return {
-    kind, name, value: unit.format(to - from, plusMinus), from: unit.convert(from), to: unit.convert(to), left: unit.convert(left), uncertainEnd: unit.convert(uncertainEnd),
-    ...(plusMinus === undefined ? {} : { plusMinus: unit.convertDifference(plusMinus) }),
+    ...placed, from: unit.convert(from), to: unit.convert(to), left: unit.convert(left), uncertainEnd: unit.convert(uncertainEnd),
+    value: unit.format(to - from, plusMinus), ...(plusMinus === undefined ? {} : { plusMinus: unit.convertDifference(plusMinus) }),
   };
 }
 
 function nameOf(entry: LedgerEntry): string {
   const name = NAMES[entry.to];
-  if (entry.what === undefined) return name;
+  if (entry.what === undefined || name.endsWith(entry.what)) return name;
   const date = /^\d{4}-(\d\d)-(\d\d)/.exec(entry.what);
   const what = date === null ? entry.what : `${Number(date[2])} ${MONTHS[Number(date[1]) - 1] ?? ""}`;
   return entry.to === "package" ? what : `${name}, ${what}`;

@@ -28,18 +28,24 @@ interface PairedOptions extends ChartOptions {
 export function chartPairedScores(attribute: AttributeReport, options: PairedOptions = {}): Chart | undefined {
   if (attribute.pairs.length === 0) return undefined;
   const named = { before: options.before ?? "before", after: options.after ?? "after" };
+  const decimals = scoreDecimals(attribute);
   const slug = attribute.attribute.toLowerCase().replace(/[^a-z0-9]+/g, "-");
   return {
     id: options.id ?? `scores-${slug}`, kind: "paired-scores", title: `Scores for ${attribute.attribute}`, description: describeScores(attribute, named),
     table: {
       columns: [{ title: "taster" }, { title: named.before }, { title: named.after }, { title: "difference" }],
       rows: [
-        ...attribute.pairs.map(([taster, before, after]) => [taster, String(before), String(after), signed(after - before, 0)]),
+        ...attribute.pairs.map(([taster, before, after]) => [taster, before.toFixed(decimals), after.toFixed(decimals), signed(after - before, decimals)]),
         ["mean", formatNumber(attribute.meanBefore, "P").value, formatNumber(attribute.meanAfter, "P").value, liftText(attribute)],
       ],
     },
     wide: drawScores(attribute, named, "wide"), narrow: drawScores(attribute, named, "narrow"),
   };
+}
+
+/** Scores are written as they were given: whole, or with one place. */
+function scoreDecimals({ pairs }: AttributeReport): number {
+  return pairs.every(([, before, after]) => Number.isInteger(before) && Number.isInteger(after)) ? 0 : 1;
 }
 
 function signed(value: number, decimals: number): string {
@@ -63,7 +69,7 @@ function describeScores(attribute: AttributeReport, named: { readonly before: st
 
 function drawScores(attribute: AttributeReport, named: { readonly before: string; readonly after: string }, name: "wide" | "narrow"): Drawing {
   const pairs = [...attribute.pairs, ["mean", attribute.meanBefore, attribute.meanAfter] as const];
-  const rows = pairs.map(([taster, before, after], index) => ({ name: taster, value: index < attribute.pairs.length ? signed(after - before, 0) : liftText(attribute) }));
+  const rows = pairs.map(([taster, before, after], index) => ({ name: taster, value: index < attribute.pairs.length ? signed(after - before, scoreDecimals(attribute)) : liftText(attribute) }));
   const layout = placeRows(rows, name, KEY_PX);
   const placed = pairs.map(([, before, after], index) => ({ before, after, y: layout.middles[index] ?? 0 }));
   const mean = placed[placed.length - 1];

@@ -1,4 +1,4 @@
-import { labelLayer } from "./label-layers.js";
+import { labelLayer, strokeLayer } from "./label-layers.js";
 import { dataset, type Layer } from "./layered-spec.js";
 import { COLOURS } from "./theme.js";
 import type { Scale } from "./ticks.js";
@@ -35,6 +35,7 @@ export function relationLayers(scales: RelationScales, xTitle: string): readonly
       encoding: { x, y: y("low"), y2: { field: "high" } },
     },
     { data: dataset("line"), mark: { type: "line", stroke: COLOURS.ink, strokeWidth: 1.2 }, encoding: { x, y: y("y") } },
+    strokeLayer("leaders", { width: 0.6 }),
     labelLayer("labels"),
   ];
 }

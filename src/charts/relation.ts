@@ -37,10 +37,10 @@ export function chartRelation(relation: RelationReport, options: ChartOptions = 
   const drawn: Drawn = {
     points: relation.points.map(({ batch, x, y }) => ({ batch, x: xUnit.convert(x), y: yUnit.convert(y) })),
     line: (relation.line ?? []).map((each) => ({ x: xUnit.convert(each.x), y: yUnit.convert(each.y), low: yUnit.convert(each.low), high: yUnit.convert(each.high) })),
-    xTitle: axisTitle(relation.xTitle, xUnit.label), yTitle: axisTitle(relation.yTitle, yUnit.label),
+    xTitle: upperFirst(axisTitle(relation.xTitle, xUnit.label)), yTitle: upperFirst(axisTitle(relation.yTitle, yUnit.label)),
   };
   return {
-    id: options.id ?? `relation-${relation.x}-${relation.y}`, kind: "relation", title: `${relation.yTitle} against ${lowerFirst(relation.xTitle)}`,
+    id: options.id ?? `relation-${relation.x}-${relation.y}`, kind: "relation", title: `${upperFirst(relation.yTitle)} against ${lowerFirst(relation.xTitle)}`,
     description: relation.says,
     table: {
       columns: [{ title: "batch" }, column(relation.xTitle, xUnit), column(relation.yTitle, yUnit)],
@@ -57,6 +57,10 @@ function column(title: string, unit: DisplayUnit): Chart["table"]["columns"][num
 /** "Dry-hop dose" → "dry-hop dose", but "IBU" stays. */
 function lowerFirst(text: string): string {
   return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+}
+
+function upperFirst(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function drawRelation(drawn: Drawn, frame: Frame): Drawing {
@@ -94,14 +98,15 @@ function relationContent({ points, line, yTitle }: Drawn, { x, y, bottom }: Rela
     x: (point.x - x.low) / (x.high - x.low) * width, y: bottom - (point.y - y.low) / (y.high - y.low) * (bottom - RELATION_TITLE_PX),
   });
   const placed = points.map((point) => ({ ...toPixels(point), widthPx: textWidthPx(point.batch) }));
-  const names = placeNames(placed, { width, height: bottom }, alongLine(line.map(toPixels))).flatMap((name, index): readonly Label[] =>
-    name === undefined ? [] : [{ ...name, text: points[index]?.batch ?? "" }]);
+  const places = placeNames(placed, { width, height: bottom }, alongLine(line.map(toPixels)));
+  const names = places.flatMap((place, index): readonly Label[] => place === undefined ? [] : [{ x: place.x, y: place.y, text: points[index]?.batch ?? "" }]);
   const within = (value: number): number => Math.min(y.high, Math.max(y.low, value));
   return {
     params: { xLow: x.low, xHigh: x.high, xTicks: x.ticks, yLow: y.low, yHigh: y.high, yTicks: y.ticks },
     datasets: {
       points: points.map((point) => ({ x: point.x, y: point.y })),
       line: line.map((each) => ({ x: each.x, y: within(each.y), low: within(each.low), high: within(each.high) })),
+      leaders: places.flatMap((place) => place?.leader === undefined ? [] : [place.leader]),
       labels: labelRows([{ x: -frame.left, y: RELATION_TITLE_PX - 12, text: yTitle }, ...names]),
     },
   };

@@ -10,7 +10,7 @@ import { computeScale, type Scale } from "./ticks.js";
 
 const HEIGHT_PX = 190;
 const TITLE_PX = 24;
-const FRAME: Frame = { name: "wide", width: WIDE_PX, left: 46, right: 8, top: 4, bottom: 40 };
+const FRAME: Frame = { name: "wide", width: WIDE_PX, left: 46, right: 8, top: 4, bottom: 44 };
 /** Between two batch numbers under the axis. */
 const GAP_PX = 7;
 
@@ -35,7 +35,7 @@ export function drawSeasonColumns(drawing: SeasonDrawing): Drawing {
       labels: labelRows([
         { x: -FRAME.left, y: TITLE_PX - 10, text: axisTitle(drawing.title, unit.label) },
         ...placed.map(({ x, batch }) => ({ x, y: bottom + 17, text: batch, align: "center" as const })),
-        { x: 0, y: bottom + 36, text: "batches in the order they were brewed", muted: true },
+        { x: 0, y: bottom + 38, text: "batches in the order they were brewed", muted: true },
       ]),
     },
   }, [

@@ -10,6 +10,8 @@ export interface Scale {
 export interface ScaleOptions {
   /** No step below this one: the last digit that the readings have. */
   readonly smallestStep?: number;
+  /** No axis shorter than this, so that noise alone doesn't fill it. */
+  readonly smallestRange?: number;
   /** Begin at 0 where that costs the values less than a third of the axis. */
   readonly fromZero?: boolean;
 }
@@ -19,7 +21,7 @@ const PADDING = 0.06;
 
 /**
  * Ends that hold all values with a little room, and ticks at multiples of 1, 2 or 5 × 10ⁿ between them.
- * Equal values get one step of room on either side.
+ * Values that (nearly) agree stand in the middle of the shortest axis that makes sense.
  *
  * @param values at least one, finite
  * @param wanted about how many steps the axis should have
@@ -29,13 +31,17 @@ export function computeScale(values: readonly number[], wanted: number, options:
   if (values.length === 0) throw new RangeError("computeScale requires at least one value, got 0");
   const least = values.reduce((a, b) => Math.min(a, b));
   const most = values.reduce((a, b) => Math.max(a, b));
-  const smallest = options.smallestStep ?? 0;
   const isZeroBased = options.fromZero === true && least >= 0 && most > 0 && least < most * 2 / 3;
-  const range = most - (isZeroBased ? 0 : least);
-  const room = range > Math.abs(most) * 1e-12 ? range * PADDING : Math.max(smallest, Math.abs(most) * 1e-3 || 1);
-  const low = isZeroBased ? 0 : least - room;
-  const high = most + room;
-  return marked(low, high, roundStep(Math.max(smallest, (high - low) / wanted)));
+  const [low, high] = isZeroBased ? [0, most * (1 + PADDING)] : widened(least, most, options);
+  const smallest = options.smallestStep ?? 0;
+  return marked(low, high, Math.max(smallest, roundStep((high - low) / wanted)));
+}
+
+function widened(least: number, most: number, { smallestStep = 0, smallestRange = 0 }: ScaleOptions): [number, number] {
+  const shortest = Math.max(smallestRange, 2 * smallestStep, Math.abs(most) * 1e-9) || 2;
+  const length = Math.max((most - least) * (1 + 2 * PADDING), shortest);
+  const middle = (least + most) / 2;
+  return [middle - length / 2, middle + length / 2];
 }
 
 /** Steps of an axis of days: quarters of a day, days, weeks. */
@@ -57,8 +63,9 @@ function marked(low: number, high: number, step: number): Scale {
   return { low, high, ticks, decimals };
 }
 
+/** The round number nearest to a step, by ratio. */
 function roundStep(raw: number): number {
-  const power = 10 ** Math.floor(Math.log10(raw));
+  const power = 10 ** Math.floor(Math.log10(raw) + 1e-9);
   const lead = raw / power;
-  return power * (lead <= 1.0001 ? 1 : lead <= 2.0001 ? 2 : lead <= 5.0001 ? 5 : 10);
+  return power * (lead < Math.SQRT2 ? 1 : lead < Math.sqrt(10) ? 2 : lead < Math.sqrt(50) ? 5 : 10);
 }

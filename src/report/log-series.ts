@@ -108,5 +108,9 @@ export function overTemperature<Rest extends readonly unknown[], Answer>(
   const u = rectangular(probeLimitC);
   const value = pick(relation(series, window, longestGapHours, ...rest));
   const probe = readingOf(PROBE_FIELD, probeLimitC, "C", undefined, `within ± ${probeLimitC} °C, one error for the whole column`);
-  return computedBy(relation.about, value, { [PROBE_FIELD]: (shifted(u) - shifted(-u)) / 2 }, [probe]);
+  const sensitivity = (shifted(u) - shifted(-u)) / 2;
+  return computedBy(relation.about, value, Math.abs(sensitivity) < ROUNDING ? {} : { [PROBE_FIELD]: sensitivity }, [probe]);
 }
+
+/** What shifting a column up and down leaves of a difference that it can't change. */
+const ROUNDING = 1e-9;

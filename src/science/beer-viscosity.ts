@@ -19,7 +19,10 @@ export const beerViscosity = defineMethod(
     range: "a lager of ordinary strength; two points joined by the usual law",
     source: "2.42 mPa.s at 6 °C measured in a lager, Liger-Belair 2021; 1.55 at 20 °C from memory",
     status: "from memory",
-    checks: [{ given: [6], gives: 2.42, within: 0.03, source: "Liger-Belair 2021: a lager at 6 °C" }],
+    checks: [
+      { given: [6], gives: 2.42, within: 0.03, source: "Liger-Belair 2021: a lager at 6 °C" },
+      { given: [20], gives: 1.55, within: 0.05, source: "from memory: beer at 20 °C" },
+    ],
   },
   (temperatureC: number) => warm.mPaS * Math.exp(slopeKelvin * (1 / kelvin(temperatureC) - 1 / kelvin(warm.temperatureC))),
 );

@@ -1,7 +1,8 @@
 /** Statistics: plain numbers in, plain numbers out. RangeError on bad input, never NaN. */
 
 // Uncertainty: what a value rests on, and how that travels through a function.
-export { exact, meanOfObservations, reading, type Contributions, type Uncertain } from "./uncertainty/uncertain.js";
+export { exact, reading, type Contributions, type Uncertain } from "./uncertainty/uncertain.js";
+export { meanOfObservations } from "./uncertainty/mean-of-observations.js";
 export { correlation, expandedUncertainty, rectangular, standardUncertainty } from "./uncertainty/standard-uncertainty.js";
 export { linearCombination, propagate, sumUncertain } from "./uncertainty/propagate.js";
 export { coverageFactor, effectiveDegreesOfFreedom } from "./uncertainty/coverage.js";

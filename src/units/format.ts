@@ -72,17 +72,19 @@ export function decimalsFor(plusMinus: number): number {
 }
 
 /**
- * Rounds a value to what its uncertainty supports and names its unit for print.
+ * Rounds a value to what its uncertainty supports and names its unit for print,
+ * with at most one decimal more than the trade writes: a half-width that
+ * vanishes there isn't printed.
  *
  * @param value in `unit`
  * @param unit the unit of a figure, as in the figures table
  * @param plusMinus half-width at 95 %, same unit; 0 or undefined when not known
  */
 export function formatNumber(value: number, unit: string, plusMinus?: number): FormattedNumber {
-  const known = plusMinus !== undefined && plusMinus > 0;
-  const decimals = Math.min(6, known ? decimalsFor(plusMinus) : DECIMALS[unit] ?? 2);
-  const text = toFixed(value, decimals);
-  return { value: text, unit: printedUnit(unit), ...(known ? { plusMinus: toFixed(plusMinus, decimals) } : {}) };
+  const usual = DECIMALS[unit] ?? 2;
+  const decimals = plusMinus !== undefined && plusMinus > 0 ? Math.min(usual + 1, decimalsFor(plusMinus)) : usual;
+  const halfWidth = toFixed(plusMinus ?? 0, decimals);
+  return { value: toFixed(value, decimals), unit: printedUnit(unit), ...(Number(halfWidth) > 0 ? { plusMinus: halfWidth } : {}) };
 }
 
 /** The same figure in US units, or undefined where the trade writes it alike everywhere. */

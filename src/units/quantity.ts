@@ -1,4 +1,4 @@
-import { differenceToOwnUnit, toOwnUnit, UNITS, type QuantityKind } from "./unit-table.js";
+import { unitNamed, type QuantityKind, type Unit } from "./unit-table.js";
 
 /**
  * What a brewer wrote, and what it is worth.
@@ -38,6 +38,8 @@ export type ParsedQuantity<K extends QuantityKind> =
 const NUMBER = String.raw`[+-]?(?:\d+(?:\.\d+)?|\.\d+)`;
 const MEASURE = new RegExp(`^(${NUMBER})\\s*(\\D.*)?$`, "u");
 const DECIMAL_COMMA = /(\d),(\d)/u;
+/** `+/-` for keyboards without the sign. */
+const PLUS_MINUS = /\s*(?:±|\+\/-)\s*/u;
 /** Kinds for which the trade writes values below zero. */
 const SIGNED: ReadonlySet<QuantityKind> = new Set(["temperature", "length"]);
 /** Kinds that are read at a temperature: `19 L at 3 C`. */
@@ -55,8 +57,9 @@ export function parseQuantity<K extends QuantityKind>(text: string, kind: K): Pa
   if (DECIMAL_COMMA.test(trimmed)) {
     return fault({ reason: "decimal-comma", repaired: trimmed.replaceAll(/(\d),(\d)/gu, "$1.$2") });
   }
-  const [measure = "", limit] = trimmed.split(/\s*±\s*/u);
-  const [main = "", at] = measure.split(/\s+at\s+/u);
+  const [measure = "", limit, secondLimit] = trimmed.split(PLUS_MINUS);
+  const [main = "", at, secondAt] = measure.split(/\s+at\s+/u);
+  if (secondLimit !== undefined || secondAt !== undefined) return fault({ reason: "not-a-quantity" });
   const value = parseMeasure(main, kind);
   if ("reason" in value) return fault(value);
   const atC = at === undefined ? undefined : parseMeasure(at, "temperature");
@@ -74,23 +77,53 @@ export function parseQuantity<K extends QuantityKind>(text: string, kind: K): Pa
   };
 }
 
+/**
+ * Reads a difference or a limit, `0.3 C` or a bare `0.001` of gravity: its value is a width, so a
+ * temperature's zero plays no part (1 F is 5/9 of a degree Celsius).
+ */
+export function parseDifference<K extends QuantityKind>(text: string, kind: K): ParsedQuantity<K> {
+  const trimmed = text.trim();
+  if (DECIMAL_COMMA.test(trimmed)) {
+    return fault({ reason: "decimal-comma", repaired: trimmed.replaceAll(/(\d),(\d)/gu, "$1.$2") });
+  }
+  const parts = readParts(trimmed, kind);
+  if ("reason" in parts) return fault(parts);
+  const value = differenceOf(parts);
+  if (value < 0) return fault({ reason: "negative" });
+  return { ok: true, quantity: { kind, value, unit: parts.name, text: trimmed } };
+}
+
+interface Parts {
+  readonly number: number;
+  readonly name: string;
+  readonly unit: Unit;
+}
+
 interface Measure {
   readonly value: number;
   readonly unit: string;
 }
 
-function parseMeasure(text: string, kind: QuantityKind): Measure | QuantityFault {
+/** A number and its unit, known to be of the kind asked for. */
+function readParts(text: string, kind: QuantityKind): Parts | QuantityFault {
   const match = MEASURE.exec(text.trim());
   if (match === null) return { reason: "not-a-quantity" };
   const [, digits = "", unitText] = match;
+  const name = unitText?.trim() ?? (kind === "gravity" ? "SG" : undefined);
+  if (name === undefined) return { reason: "unit-missing", number: digits };
+  const unit = unitNamed(name, kind);
+  if (unit === undefined) return { reason: "unit-unknown", unit: name };
+  if (unit.kind !== kind) return { reason: "unit-wrong-kind", unit: name, kind: unit.kind };
   const number = Number(digits);
-  const unit = unitText?.trim() ?? (kind === "gravity" ? "SG" : undefined);
-  if (unit === undefined) return { reason: "unit-missing", number: digits };
-  const known = Object.hasOwn(UNITS, unit) ? UNITS[unit] : undefined;
-  if (known === undefined) return { reason: "unit-unknown", unit };
-  if (known.kind !== kind) return { reason: "unit-wrong-kind", unit, kind: known.kind };
-  const value = kind === "gravity" ? number : toOwnUnit(number, unit);
-  return rangeFault(value, kind, unit) ?? { value, unit };
+  return Number.isFinite(number) ? { number, name, unit } : { reason: "not-a-quantity" };
+}
+
+function parseMeasure(text: string, kind: QuantityKind): Measure | QuantityFault {
+  const parts = readParts(text, kind);
+  if ("reason" in parts) return parts;
+  const { number, name, unit } = parts;
+  const value = kind === "gravity" ? number : number * unit.factor + (unit.offset ?? 0);
+  return rangeFault(value, kind, name) ?? { value, unit: name };
 }
 
 function rangeFault(value: number, kind: QuantityKind, unit: string): QuantityFault | undefined {
@@ -110,18 +143,16 @@ function gravityFault(value: number, unit: string): QuantityFault | undefined {
 }
 
 function parseLimit(text: string, kind: QuantityKind, unitOfValue: string): number | QuantityFault {
-  const match = MEASURE.exec(text.trim());
-  if (match === null) return { reason: "not-a-quantity" };
-  const [, digits = "", unitText] = match;
-  const unit = unitText?.trim() ?? (kind === "gravity" ? "SG" : undefined);
-  if (unit === undefined) return { reason: "unit-missing", number: digits };
-  const known = Object.hasOwn(UNITS, unit) ? UNITS[unit] : undefined;
-  if (known === undefined) return { reason: "unit-unknown", unit };
-  if (known.kind !== kind || (kind === "gravity" && unit !== unitOfValue)) {
-    return { reason: "unit-wrong-kind", unit, kind: known.kind };
-  }
-  const limit = kind === "gravity" ? Number(digits) : differenceToOwnUnit(Number(digits), unit);
+  const parts = readParts(text, kind);
+  if ("reason" in parts) return parts;
+  // A limit of a gravity in another unit than the gravity's would need a relation to bring it over.
+  if (kind === "gravity" && parts.name !== unitOfValue) return { reason: "unit-wrong-kind", unit: parts.name, kind };
+  const limit = differenceOf(parts);
   return limit < 0 ? { reason: "negative" } : limit;
+}
+
+function differenceOf({ number, unit }: Parts): number {
+  return unit.kind === "gravity" ? number : number * unit.factor;
 }
 
 function fault(value: QuantityFault): { readonly ok: false; readonly fault: QuantityFault } {

@@ -92,9 +92,22 @@ export const UNITS: Readonly<Record<string, Unit>> = {
   "%": { kind: "share", factor: 1 },
 };
 
+/** Units whose name also means another kind: carbonation may be written as the weight of gas in a litre. */
+const SHARED_NAMES: Partial<Record<QuantityKind, Readonly<Record<string, Unit>>>> = {
+  carbonation: { "g/L": { kind: "carbonation", factor: 1 / CO2_GRAMS_PER_VOLUME } },
+};
+
 /** The units a record may write for a kind, in the order they are suggested. */
 export function unitsOf(kind: QuantityKind): string[] {
-  return Object.keys(UNITS).filter((name) => UNITS[name]?.kind === kind);
+  const own = Object.keys(UNITS).filter((name) => UNITS[name]?.kind === kind);
+  return [...own, ...Object.keys(SHARED_NAMES[kind] ?? {})];
+}
+
+/** What a unit's name means where a kind is asked for; of another kind if the name has no meaning in this one. */
+export function unitNamed(name: string, kind: QuantityKind): Unit | undefined {
+  const shared = SHARED_NAMES[kind] ?? {};
+  if (Object.hasOwn(shared, name)) return shared[name];
+  return Object.hasOwn(UNITS, name) ? UNITS[name] : undefined;
 }
 
 /**

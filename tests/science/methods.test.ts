@@ -1,7 +1,7 @@
 import { existsSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { methodAbouts, methods, methodSubjects, type Described, type MethodInput } from "../../src/science/index.js";
+import { defineMethod, defineRelation, methodAbouts, methods, methodSubjects, type Described, type MethodInput } from "../../src/science/index.js";
 import * as relations from "../../src/science/relations.js";
 
 const camelCase = (id: string) => id.replaceAll(/-(\w)/gu, (_, letter: string) => letter.toUpperCase());
@@ -62,6 +62,18 @@ describe("the list of methods", () => {
     }
     expect(new Set(inputs.map(({ symbol }) => symbol)).size).toBe(inputs.length);
     if (model !== undefined) expect(model.limit > 0 && model.source.length > 10).toBe(true);
+  });
+});
+
+describe("a relation that would give no number", () => {
+  const [about] = methodAbouts;
+  if (about === undefined) throw new Error("there are no methods");
+
+  it("throws instead, whether it is a method or has parts", () => {
+    const nowhere = defineMethod({ ...about, inputs: [] }, () => NaN);
+    const endless = defineMethod({ ...about, inputs: [] }, () => Infinity);
+    const inParts = defineRelation(about, () => ({ mean: NaN }), { refuses: () => undefined, read: () => [] });
+    for (const relation of [nowhere, endless, inParts]) expect(() => relation()).toThrow(RangeError);
   });
 });
 

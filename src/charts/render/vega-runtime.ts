@@ -8,7 +8,9 @@ const runtimes = new Map<string, Runtime>();
 
 /** A spec as layered-spec builds it, seen as what differs between charts and what doesn't. */
 interface Parts {
+  readonly width: number;
   readonly height: number;
+  readonly padding: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
   readonly datasets: Readonly<Record<string, readonly object[]>>;
   readonly params: readonly { readonly name: string; readonly value?: unknown }[];
 }
@@ -25,7 +27,7 @@ function loadVega(): Promise<VegaModules> {
 }
 
 /**
- * Draws a spec as Vega prints it. Specs that differ in data, params and height alone share one compiled runtime.
+ * Draws a spec as Vega prints it. Specs that differ in data, params and size alone share one compiled runtime.
  *
  * @throws Error when the spec doesn't compile without a warning: that is a bug in a chart
  */
@@ -39,7 +41,7 @@ export async function drawSpec(spec: TopLevelSpec): Promise<string> {
   for (const [name, rows] of Object.entries(parts.datasets)) view.data(name, rows.map((row) => ({ ...row })));
   for (const { name, value } of parts.params) view.signal(name, value);
   try {
-    return await view.height(parts.height).toSVG();
+    return await view.width(parts.width).height(parts.height).padding(parts.padding).toSVG();
   } finally {
     view.finalize();
   }
@@ -59,10 +61,10 @@ async function runtimeOf(spec: TopLevelSpec): Promise<Runtime> {
 function skeletonOf(spec: TopLevelSpec): TopLevelSpec {
   const parts = spec as unknown as Parts;
   return {
-    ...spec, height: 0,
+    ...spec, width: 0, height: 0, padding: 0,
     datasets: Object.fromEntries(Object.keys(parts.datasets).map((name) => [name, []])),
     params: parts.params.map(({ name }) => ({ name, value: 0 })),
-  } as unknown as TopLevelSpec;
+  };
 }
 
 function strictLogger() {

@@ -5,7 +5,7 @@ import { computeMeanSquares, type MeanSquares } from "./mean-squares.js";
 
 export interface IntraclassEstimate {
   readonly estimate: number;
-  /** Undefined when judges agree without any scatter: there is none to judge by. */
+  /** Undefined when judges agree without any scatter, or so badly that Satterthwaite's approximation fails. */
   readonly interval: Interval | undefined;
 }
 
@@ -74,6 +74,7 @@ function agreementForm({ targets: n, judges: k, betweenTargets, betweenJudges, r
   const rest = n * (1 + (k - 1) * estimate) - k * estimate;
   const degrees =
     ((k - 1) * (n - 1) * (k * estimate * severity + rest) ** 2) / ((n - 1) * (k * estimate * severity) ** 2 + rest ** 2);
+  if (degrees < 1) return { estimate, interval: undefined };
   const others = k * betweenJudges + (k * n - k - n) * residual;
   const upper = fUpperQuantile(tail, n - 1, degrees);
   const lower = fUpperQuantile(tail, degrees, n - 1);

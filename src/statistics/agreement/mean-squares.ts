@@ -32,7 +32,9 @@ export function computeMeanSquares(caller: string, rows: readonly (readonly numb
   const judgeMeans = Array.from({ length: judges }, (_, j) => mean(rows.map((row) => row[j] ?? 0)));
   const within = sum(rows.flatMap((row, i) => row.map((score) => (score - (targetMeans[i] ?? 0)) ** 2)));
   const severity = targets * sum(judgeMeans.map((m) => (m - grand) ** 2));
-  const unexplained = sum(rows.flatMap((row, i) => row.map((score, j) => (score - (targetMeans[i] ?? 0) - (judgeMeans[j] ?? 0) + grand) ** 2)));
+  const unexplained = sum(
+    rows.flatMap((row, i) => row.map((score, j) => (score - (targetMeans[i] ?? 0) - (judgeMeans[j] ?? 0) + grand) ** 2)),
+  );
   // What rounding leaves of nothing is nothing.
   const rest = unexplained > 1e-20 * (within + severity) ? unexplained : 0;
   return {

@@ -9,7 +9,10 @@ export interface PowerOptions {
   readonly power?: number;
 }
 
-/** Chance of reaching the critical number when a right answer has the chance `correct`; 0 when no number is critical. */
+/**
+ * Source: exact binomial power, textbook. Chance of reaching the critical number when a right answer has the chance `correct`;
+ * 0 when no number is critical.
+ */
 export function binomialPower(guess: number, correct: number, tasters: number, alpha: number): number {
   const critical = criticalCount(guess, tasters, alpha);
   return critical === undefined ? 0 : binomialAtLeast(critical, tasters, correct);

@@ -8,6 +8,8 @@
  *
  * All are tested one-sided here: only more right answers than guessing are evidence. For a named
  * pair that needs the direction to be fixed before tasting (ISO 5495, cl. 4).
+ *
+ * Source: the standards named; guess rates as published there.
  */
 export type DiscriminationTest = "triangle" | "tetrad" | "duo-trio" | "two-afc" | "three-afc";
 

@@ -5,8 +5,8 @@ import { guessProbability, type DiscriminationTest } from "./protocols.js";
 
 /** The normal density is below 1e-17 beyond this. */
 const reach = 8.5;
-/** Every test is answered right with a chance of 1 in double precision above this. */
-const largestDPrime = 60;
+/** Every test is answered right with a chance of 1 in double precision from here on. */
+const largestDPrime = 64;
 
 const curves: Readonly<Record<DiscriminationTest, (d: number) => number>> = {
   "two-afc": (d) => normalCdf(d / Math.SQRT2),
@@ -48,6 +48,8 @@ export function proportionCorrect(test: DiscriminationTest, dPrime: number): num
 export function dPrimeOf(test: DiscriminationTest, proportion: number): number | null {
   if (!(proportion >= 0 && proportion <= 1)) throw new RangeError(`dPrimeOf requires a proportion from 0 to 1, got ${proportion}`);
   if (proportion <= guessProbability(test)) return 0;
-  if (proportion >= proportionCorrect(test, largestDPrime)) return null;
-  return findRoot((d) => proportionCorrect(test, d) - proportion, 0, largestDPrime, 1e-9);
+  const excess = (d: number): number => proportionCorrect(test, d) - proportion;
+  let above = 1;
+  while (above < largestDPrime && excess(above) < 0) above *= 2;
+  return proportion === 1 || excess(above) < 0 ? null : findRoot(excess, above === 1 ? 0 : above / 2, above, 1e-9);
 }

@@ -1,7 +1,7 @@
 import f from "@stdlib/stats-base-dists-f";
 
 /**
- * P(F > ratio). Taken as P(1/F < 1/ratio) with the degrees swapped, so that small tails keep their digits.
+ * P(F > ratio). Source: the library @stdlib. Taken as P(1/F < 1/ratio) with the degrees swapped, so that small tails keep their digits.
  *
  * @param ratio 0 or more; Infinity (an exact fit) gives 0
  */

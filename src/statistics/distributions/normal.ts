@@ -1,6 +1,6 @@
 import normal from "@stdlib/stats-base-dists-normal";
 
-/** The standard normal distribution; its integral and quantile from @stdlib. */
+/** The standard normal distribution. Source: integral and quantile from the library @stdlib; the density is textbook. */
 
 export function normalCdf(z: number): number {
   if (Number.isNaN(z)) throw new RangeError("normalCdf requires a number, got NaN");

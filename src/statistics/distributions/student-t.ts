@@ -1,7 +1,7 @@
 import t from "@stdlib/stats-base-dists-t";
 import { requireOpenProbability } from "../numerics/arguments.js";
 
-/** Student's t distribution. The numbers come from @stdlib; the tails are taken where they are small. */
+/** Student's t distribution. Source: the library @stdlib; the tails are taken where they are small. */
 
 /** P(T > statistic) with `degreesOfFreedom` > 0 (need not be whole). */
 export function studentUpperTail(statistic: number, degreesOfFreedom: number): number {

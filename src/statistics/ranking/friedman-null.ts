@@ -15,31 +15,39 @@ const mostJudges = [200, 60, 20, 8, 4];
  *
  * @param ranks one row a judge; mid-ranks allowed
  */
-export function friedmanExactP(ranks: readonly (readonly number[])[], most = defaultMost(ranks)): number | undefined {
-  if (ranks.length > most) return undefined;
+export function friedmanExactP(ranks: readonly (readonly number[])[]): number | undefined {
+  const samples = ranks[0]?.length ?? 0;
+  if (ranks.length > (mostJudges[samples - 2] ?? 0)) return undefined;
   // Doubled mid-ranks are whole numbers.
   const doubled = ranks.map((row) => row.map((rank) => 2 * rank));
-  const base = doubled.reduce((total, row) => total + Math.max(...row), 1);
-  const samples = doubled[0]?.length ?? 0;
+  const base = 2 * samples * ranks.length + 1;
   let states = new Map<number, number>([[0, 1]]);
-  for (const row of doubled.slice(0, -1)) states = addJudge(states, distinctOrders(row), samples, base);
-  const tail = tailWithLastJudge(states, distinctOrders(doubled.at(-1) ?? []), base, sumOfSquares(columnSums(doubled)));
-  return Math.min(1, tail);
+  for (const [judges, row] of doubled.slice(0, -1).entries()) {
+    states = addJudge(states, distinctOrders(row), { base, total: judges * samples * (samples + 1) });
+  }
+  const coding = { base, total: (ranks.length - 1) * samples * (samples + 1) };
+  return Math.min(1, tailWithLastJudge(states, distinctOrders(doubled.at(-1) ?? []), coding, sumOfSquares(columnSums(doubled))));
 }
 
-function defaultMost(ranks: readonly (readonly number[])[]): number {
-  return mostJudges[(ranks[0]?.length ?? 0) - 2] ?? 0;
+/**
+ * How sorted sums become one number: digits of this base, the last sum left out since all add up to the total.
+ * Keys stay below 2³⁰, where a map of numbers is fast.
+ */
+interface Coding {
+  readonly base: number;
+  readonly total: number;
 }
 
-function addJudge(states: ReadonlyMap<number, number>, orders: readonly (readonly number[])[], samples: number, base: number): Map<number, number> {
+function addJudge(states: ReadonlyMap<number, number>, orders: readonly (readonly number[])[], coding: Coding): Map<number, number> {
   const next = new Map<number, number>();
-  const sums = new Array<number>(samples);
+  const samples = orders[0]?.length ?? 0;
+  const sums = new Array<number>(samples).fill(0);
   for (const [key, probability] of states) {
-    const before = decode(key, samples, base);
+    const before = decode(key, samples, coding);
     const share = probability / orders.length;
     for (const order of orders) {
       for (let j = 0; j < samples; j += 1) sums[j] = (before[j] ?? 0) + (order[j] ?? 0);
-      const target = encodeSorted(sums, base);
+      const target = encodeSorted(sums, coding.base);
       next.set(target, (next.get(target) ?? 0) + share);
     }
   }
@@ -47,10 +55,10 @@ function addJudge(states: ReadonlyMap<number, number>, orders: readonly (readonl
 }
 
 /** The last judge's sums need no sorting and no list: they only have to reach the one observed. */
-function tailWithLastJudge(states: ReadonlyMap<number, number>, orders: readonly (readonly number[])[], base: number, least: number): number {
+function tailWithLastJudge(states: ReadonlyMap<number, number>, orders: readonly (readonly number[])[], coding: Coding, least: number): number {
   let tail = 0;
   for (const [key, probability] of states) {
-    const before = decode(key, orders[0]?.length ?? 0, base);
+    const before = decode(key, orders[0]?.length ?? 0, coding);
     let reaching = 0;
     for (const order of orders) {
       let squares = 0;
@@ -79,17 +87,20 @@ function encodeSorted(sums: number[], base: number): number {
     sums[j + 1] = value;
   }
   let key = 0;
-  for (const value of sums) key = key * base + value;
+  for (let j = 0; j < sums.length - 1; j += 1) key = key * base + (sums[j] ?? 0);
   return key;
 }
 
-function decode(key: number, samples: number, base: number): number[] {
-  const sums: number[] = [];
-  let rest = key;
-  for (let j = 0; j < samples; j += 1) {
-    sums.unshift(rest % base);
-    rest = Math.floor(rest / base);
+function decode(key: number, samples: number, { base, total }: Coding): number[] {
+  const sums = new Array<number>(samples).fill(0);
+  let [rest, last] = [key, total];
+  for (let j = samples - 2; j >= 0; j -= 1) {
+    const sum = rest % base;
+    sums[j] = sum;
+    last -= sum;
+    rest = (rest - sum) / base;
   }
+  sums[samples - 1] = last;
   return sums;
 }
 

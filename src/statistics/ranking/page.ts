@@ -67,7 +67,8 @@ function weightedOrders(values: readonly number[]): Discrete {
 function normalTail({ judges, samples, ranks }: RankedTable, statistic: number): number {
   const center = (samples + 1) / 2;
   const placeSpread = (samples * (samples ** 2 - 1)) / 12;
-  const variance = ranks.reduce((total, row) => total + (placeSpread * row.reduce((sum, rank) => sum + (rank - center) ** 2, 0)) / (samples - 1), 0);
+  const rankSpread = ranks.flat().reduce((sum, rank) => sum + (rank - center) ** 2, 0);
+  const variance = (placeSpread * rankSpread) / (samples - 1);
   if (variance === 0) return 1;
   return normalCdf(-(statistic - judges * samples * center ** 2) / Math.sqrt(variance));
 }

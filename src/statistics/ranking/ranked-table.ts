@@ -19,7 +19,9 @@ export interface RankedTable {
  */
 export function rankRows(caller: string, rows: readonly (readonly number[])[]): RankedTable {
   const samples = rows[0]?.length ?? 0;
-  if (rows.length < 2 || samples < 2) throw new RangeError(`${caller} requires at least 2 judges and 2 samples, got ${rows.length} and ${samples}`);
+  if (rows.length < 2 || samples < 2) {
+    throw new RangeError(`${caller} requires at least 2 judges and 2 samples, got ${rows.length} and ${samples}`);
+  }
   for (const row of rows) {
     if (row.length !== samples) throw new RangeError(`${caller} requires every judge to have ${samples} samples, got ${row.length}`);
     requireFinite(caller, row);

@@ -15,9 +15,18 @@ export function midRanks(values: readonly number[]): number[] {
   return values.map((value) => ranks.get(value) ?? 0);
 }
 
-/** Values that differ from each other by rounding only (1 part in 10¹¹ of the largest) made equal, so that ties show. */
+/**
+ * Values that differ from each other by rounding only (1 part in 10¹¹ of the largest) made equal to the
+ * first of them, so that ties show; all others stay as they are.
+ */
 export function equateRounding(values: readonly number[]): number[] {
   const unit = values.reduce((largest, value) => Math.max(largest, Math.abs(value)), 0) * 1e-11;
-  // + 0 turns −0 into 0.
-  return unit === 0 ? values.map(() => 0) : values.map((value) => Math.round(value / unit) * unit + 0);
+  const first = new Map<number, number>();
+  return values.map((value) => {
+    // + 0 turns −0 into 0.
+    const place = (unit === 0 ? 0 : Math.round(value / unit)) + 0;
+    const known = place === 0 ? 0 : (first.get(place) ?? value);
+    first.set(place, known);
+    return known;
+  });
 }

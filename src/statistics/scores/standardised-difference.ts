@@ -50,7 +50,9 @@ export interface EffectOptions {
 export function smallestStandardisedDifference(count: number, { alpha = 0.05, power = 0.8 }: EffectOptions = {}): number {
   requireCount("smallestStandardisedDifference", "count", count, 3);
   requireOpenProbability("smallestStandardisedDifference", "alpha", alpha);
-  if (!(power > alpha && power < 1)) throw new RangeError(`smallestStandardisedDifference requires a power between alpha and 1, got ${power}`);
+  if (!(power > alpha && power < 1)) {
+    throw new RangeError(`smallestStandardisedDifference requires a power between alpha and 1, got ${power}`);
+  }
   const critical = studentFactor(1 - alpha, count - 1);
   const found = (delta: number): number =>
     noncentralTUpperTail(critical, count - 1, delta) + noncentralTUpperTail(critical, count - 1, -delta);

@@ -19,7 +19,9 @@ const word = 2 ** 32;
 export function seededGenerator(seed: string): SeededGenerator {
   const nextWord = wordsFrom(seed);
   const below = (count: number): number => {
-    if (!(Number.isInteger(count) && count >= 1 && count <= word)) throw new RangeError(`seededGenerator: below requires a whole number from 1, got ${count}`);
+    if (!(Number.isInteger(count) && count >= 1 && count <= word)) {
+      throw new RangeError(`seededGenerator: below requires a whole number from 1, got ${count}`);
+    }
     // Words past the last full multiple would favour small numbers: draw again.
     const most = word - (word % count);
     let drawn = nextWord();
@@ -28,7 +30,7 @@ export function seededGenerator(seed: string): SeededGenerator {
   };
   const shuffle = <Item>(items: readonly Item[]): Item[] => {
     const left = [...items];
-    return items.map(() => left.splice(below(left.length), 1)).flat() as Item[];
+    return items.flatMap(() => left.splice(below(left.length), 1));
   };
   return { next: () => nextWord() / word, below, shuffle };
 }

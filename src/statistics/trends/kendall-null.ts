@@ -10,8 +10,8 @@ import { addIndependent, mapValues, type Discrete } from "../numerics/discrete.j
  */
 
 /** Above these the exact distribution is left for the normal one. */
-const mostPoints = 60;
-const mostPointsTiedTwice = 12;
+const mostPoints = 40;
+const mostPointsTiedTwice = 10;
 
 /** Distribution of S, or undefined when there are too many points to enumerate. */
 export function kendallNull(tiesX: readonly number[], tiesY: readonly number[]): Discrete | undefined {
@@ -67,22 +67,33 @@ function lastMember(fromFirst: readonly number[], fromSecond: readonly number[],
   return Array.from({ length: m * t + 1 }, (_, u) => (m * (fromFirst[u - t] ?? 0) + t * (fromSecond[u] ?? 0)) / (m + t));
 }
 
-/** Group by group of x, every way of taking that many of the y values left over. */
+/**
+ * Group by group of x, every way of taking that many of the y values left over. Each state (how many
+ * of each y are used) holds a row of weights over S, shifted by the most S can be.
+ */
 function tiedTwice(tiesX: readonly number[], tiesY: readonly number[]): Discrete {
-  let states = new Map([[tiesY.map(() => 0).join(), new Map([[0, 1]]) as Discrete]]);
-  for (const size of tiesX) {
-    const next = new Map<string, Discrete>();
-    for (const [key, distribution] of states) {
-      const used = key.split(",").map(Number);
-      for (const choice of choices(tiesY.map((t, j) => t - (used[j] ?? 0)), size)) {
-        const step = new Map([[concordance(used, choice.taken), choice.ways]]);
-        const target = used.map((u, j) => u + (choice.taken[j] ?? 0)).join();
-        next.set(target, merge(next.get(target), addIndependent(distribution, step)));
-      }
+  const most = tiesX.reduce((pairs, size, i) => pairs + size * tiesX.slice(0, i).reduce((before, other) => before + other, 0), 0);
+  const start = new Float64Array(2 * most + 1).fill(1, most, most + 1);
+  let states = new Map([[tiesY.map(() => 0).join(), start]]);
+  for (const size of tiesX) states = addGroup(states, tiesY, size);
+  const weights = [...states.values()][0] ?? start;
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  return new Map([...weights].flatMap((weight, i): [number, number][] => (weight > 0 ? [[i - most, weight / total]] : [])));
+}
+
+function addGroup(states: ReadonlyMap<string, Float64Array>, tiesY: readonly number[], size: number): Map<string, Float64Array<ArrayBuffer>> {
+  const next = new Map<string, Float64Array<ArrayBuffer>>();
+  for (const [key, weights] of states) {
+    const used = key.split(",").map(Number);
+    for (const { taken, ways } of choices(tiesY.map((t, j) => t - (used[j] ?? 0)), size)) {
+      const target = used.map((u, j) => u + (taken[j] ?? 0)).join();
+      const sums = next.get(target) ?? new Float64Array(weights.length);
+      next.set(target, sums);
+      const shift = concordance(used, taken);
+      for (const [i, weight] of weights.entries()) if (weight > 0) sums[i + shift] = (sums[i + shift] ?? 0) + ways * weight;
     }
-    states = next;
   }
-  return normalise([...states.values()][0] ?? new Map());
+  return next;
 }
 
 interface Choice {
@@ -103,19 +114,6 @@ function concordance(used: readonly number[], taken: readonly number[]): number 
   return taken.reduce((total, take, j) => total + take * used.reduce((sum, u, k) => sum + u * Math.sign(j - k), 0), 0);
 }
 
-function merge(a: Discrete | undefined, b: Discrete): Discrete {
-  const sum = new Map(a);
-  for (const [x, p] of b) sum.set(x, (sum.get(x) ?? 0) + p);
-  return sum;
-}
-
 function combinations(n: number, k: number): number {
   return k === 0 ? 1 : (combinations(n - 1, k - 1) * n) / k;
-}
-
-/** Weights divided by their total. */
-function normalise(weights: Discrete): Discrete {
-  let total = 0;
-  for (const weight of weights.values()) total += weight;
-  return new Map([...weights].map(([x, weight]) => [x, weight / total]));
 }

@@ -1,6 +1,6 @@
 import { normalUpperQuantile } from "../distributions/normal.js";
 import { requireFinite, requireOpenProbability, requireSameLength } from "../numerics/arguments.js";
-import { mapValues, probabilityAtLeast } from "../numerics/discrete.js";
+import { mapValues } from "../numerics/discrete.js";
 import { type Interval } from "../samples/interval.js";
 import { median } from "../samples/sample.js";
 import { equateRounding, tieSizes } from "../samples/ties.js";
@@ -65,7 +65,12 @@ function leastRejected(tiesX: readonly number[], alpha: number): { readonly stat
   if (underNull === undefined) {
     return { statistic: normalUpperQuantile(alpha / 2) * Math.sqrt(kendallVariance(tiesX, untiedY)), exact: false };
   }
-  const distances = mapValues(underNull, Math.abs);
-  const rejected = [...distances.keys()].filter((s) => probabilityAtLeast(distances, s) <= alpha + 1e-12);
-  return { statistic: Math.min(...rejected), exact: true };
+  let statistic = Infinity;
+  let tail = 0;
+  for (const [distance, chance] of [...mapValues(underNull, Math.abs)].sort(([a], [b]) => b - a)) {
+    tail += chance;
+    if (tail > alpha + 1e-12) break;
+    statistic = distance;
+  }
+  return { statistic, exact: true };
 }

@@ -118,8 +118,20 @@ describe("what small panels can find (small_n_paired.csv, computed in R)", () =>
     const t = meanDifference(rising);
     const halfWidth = ((t.interval?.high ?? 0) - t.mean) / t.standardDeviation;
     expect(halfWidth).toBeCloseTo(row.number("mean_ci_halfwidth_in_sd"), 7);
-    expect(smallestStandardisedDifference(n)).toBeCloseTo(row.number("dz_power80"), 5);
-    expect(smallestStandardisedDifference(n, { power: 0.5 })).toBeCloseTo(row.number("dz_power50"), 5);
+    // R's power.t.test stops its search at about 1e-4.
+    expect(smallestStandardisedDifference(n)).toBeCloseTo(row.number("dz_power80"), 3.9);
+    expect(smallestStandardisedDifference(n, { power: 0.5 })).toBeCloseTo(row.number("dz_power50"), 3.9);
+  });
+
+  it.each([
+    [3, 3.2640435496995712, 2.094933058796124],
+    [4, 2.127949343257799, 1.4341349740831038],
+    [8, 1.1560346779947253, 0.8037739396342682],
+    [12, 0.8886542652934867, 0.6201869527026654],
+    [20, 0.66044165462303, 0.46165871429052124],
+  ])("n = %i to ten digits (scipy 1.17 nct, solved by brentq)", (n, at80, at50) => {
+    expect(smallestStandardisedDifference(n)).toBeCloseTo(at80, 9);
+    expect(smallestStandardisedDifference(n, { power: 0.5 })).toBeCloseTo(at50, 9);
   });
 });
 

@@ -1,0 +1,84 @@
+import path from "node:path";
+import { type Problem, problemKinds } from "../problems/index.js";
+import { type CivilTime, type Log, type RecordCache, recordFields } from "../records/index.js";
+import { type LogReport, buildLogReport } from "../report/index.js";
+import { methodAbouts } from "../science/index.js";
+import { type SiteAsset, type SiteFile, pageCharts, siteAssets, siteFiles } from "../site/index.js";
+import { civilTime } from "./as-of.js";
+import { drawCharts } from "./draw-charts.js";
+import type { Effects } from "./effects.js";
+import type { Progress } from "./progress.js";
+import { preparePhotos } from "./site-photos.js";
+import { publishedLogs } from "./published-logs.js";
+import { readLog } from "./read-log.js";
+import { VERSION } from "./version.js";
+
+export interface BuildOptions {
+  /** Absolute path of the log. */
+  readonly log: string;
+  /** Civil time of the club's zone; without it the log's own as_of, else the clock. */
+  readonly asOf?: CivilTime;
+  /** Build what has no errors. */
+  readonly keepGoing: boolean;
+  /** What was read before: with it, only what changed is computed again. */
+  readonly remembered?: RecordCache;
+}
+
+/** A log read and computed, and its site planned: nothing is written yet, and pages are rendered only when they are. */
+export interface PlannedSite {
+  readonly problems: readonly Problem[];
+  /** What stays out of the site, and why; for --keep-going, and for photos that can't be shown. */
+  readonly leftOut: readonly string[];
+  /** Absent where errors in the log stop the build. */
+  readonly output?: PlannedOutput;
+}
+
+/** What is to be written; a page whose key is known already needn't be written again. */
+export interface PlannedOutput {
+  readonly pages: readonly SiteFile[];
+  readonly assets: readonly SiteAsset[];
+}
+
+/**
+ * The build, in order. Read this first: every folder of src/ is one of its stages.
+ *
+ * text → records → reports → photos and charts → pages; `commands/build.ts` and `preview.ts` write them.
+ */
+export async function planSite(options: BuildOptions, effects: Effects, progress: Progress): Promise<PlannedSite> {
+  progress.say("Reading the log");
+  const { files, log, problems } = readLog(options.log, options.remembered);
+  if (stopsBuild(log, problems, options.keepGoing)) return { problems, leftOut: [] };
+
+  progress.say("Computing the figures");
+  const report = buildLogReport(log, { asOf: options.asOf ?? today(log, effects) });
+
+  progress.say("Preparing photos");
+  const { photos, refused } = await preparePhotos(report, files, path.join(effects.cacheFolder, "photos"));
+
+  progress.say("Drawing charts");
+  const chartMarkup = await drawCharts(pageCharts(report), path.join(effects.cacheFolder, `charts-${VERSION}`), progress.say);
+
+  progress.say("Planning the pages");
+  const pages = siteFiles({
+    log: report, version: VERSION, methods: methodAbouts, recordFields: recordFields(), problemCatalogue: problemKinds(),
+    chartMarkup, photos, logs: publishedLogs(log, report, files),
+  });
+  return { problems, leftOut: leftOut(report, refused), output: { pages, assets: [...siteAssets(), ...photos.values()] } };
+}
+
+function stopsBuild(log: Log, problems: readonly Problem[], keepGoing: boolean): boolean {
+  const hasErrors = problems.some(({ severity }) => severity === "error");
+  return hasErrors && (!keepGoing || log.batches.length === 0);
+}
+
+/** What the log calls today: its own as_of, else the clock on the club's wall. */
+function today({ club }: Log, effects: Effects): CivilTime {
+  return club.asOf ?? civilTime(effects.now(), club.zone);
+}
+
+function leftOut(report: LogReport, refusedPhotos: readonly string[]): string[] {
+  return [
+    ...report.leftOut.map(({ file, why }) => `${file}: ${why}`),
+    ...refusedPhotos.map((file) => `${file}: not a picture that can be shown (JPEG, PNG, WebP, AVIF or GIF, at most 100 megapixels)`),
+  ];
+}

@@ -1,0 +1,1 @@
+export { eleventyConfig } from "./eleventy-config.js";

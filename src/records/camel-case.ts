@@ -1,0 +1,27 @@
+import type { Quantity } from "../units/index.js";
+
+/** `dry_hop_for` → `dryHopFor` */
+export type CamelKey<Key> = Key extends `${infer Head}_${infer Tail}` ? `${Head}${Capitalize<CamelKey<Tail>>}` : Key;
+
+/** A type with every key in camelCase, however deep, and read-only. */
+export type CamelCased<T> =
+  T extends Quantity ? T
+    : T extends readonly (infer Item)[] ? readonly CamelCased<Item>[]
+      : T extends object ? { readonly [Key in keyof T as CamelKey<Key>]: CamelCased<T[Key]> }
+        : T;
+
+/**
+ * The one mapping from the keys of files to the keys of the program. Names that a record chooses
+ * itself are values by the time it runs (see `named`), so it never changes one.
+ */
+export function camelCased<T>(value: T): CamelCased<T> {
+  return mapped(value) as CamelCased<T>;
+}
+
+function mapped(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(mapped);
+  if (typeof value !== "object" || value === null) return value;
+  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [camelKey(key), mapped(inner)]));
+}
+
+const camelKey = (key: string): string => key.replaceAll(/_([a-z])/gu, (_, letter: string) => letter.toUpperCase());

@@ -1,0 +1,10 @@
+export { parseLog, type ParsedLogFolder } from "./parse-log.js";
+export type { RecordCache } from "./cache.js";
+export { logFilesOf, readLogFolder, type LogFiles } from "./files/index.js";
+export { parseBatchFile, type ParsedBatch } from "./parse-batch.js";
+export { batchJsonSchema, recordFields, type RecordField } from "./field-reference.js";
+export { slugOf } from "./batch-address.js";
+export { civilAt, instantMs, type CivilTime } from "./time/index.js";
+export type { Batch, Club, Competition, Equipment, PartialBatch, QuantityRange } from "./schema/index.js";
+export type { BatchRecord, BrokenRecord, FermentationLog, Hop, Log, Malt, Photo, RankRow, ScoreRow, Sourced, Style, TastingRows } from "./log.js";
+export type { BestOfShowRow, CompetitionRecord, EntryRow, FinalRow, JudgeRow, SheetRow } from "./competition-record.js";

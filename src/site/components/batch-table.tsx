@@ -1,0 +1,59 @@
+import { FIGURE_TABLE, type BatchSummary } from "../../report/index.js";
+import { usePage, useLink } from "../page/page-context.js";
+import { shortDate } from "../text/printed-date.js";
+import { Figure } from "./figure.js";
+import { Swatch } from "./swatch.js";
+import { WideTable } from "./wide-table.js";
+
+/** The figures a list has room for. */
+const LISTED = ["original-gravity", "abv", "bitterness", "color", "dry-hop-dose"] as const;
+const HEADS: ReadonlyMap<string, string> = new Map(FIGURE_TABLE.map(({ id, title }) => [id, title]));
+
+/** Batches in a table. The list page's script can sort and filter it; it is complete without. */
+export function BatchTable({ rows, label }: { readonly rows: readonly BatchSummary[]; readonly label: string }) {
+  return (
+    <WideTable label={label}>
+      <table class="batch-table">
+        <thead>
+          <tr>
+            <th scope="col">Batch</th>
+            <th scope="col">Brewed</th>
+            <th scope="col">Hops</th>
+            {LISTED.map((id) => <th key={id} scope="col" class="quantity">{HEADS.get(id)}</th>)}
+            <th scope="col">How far</th>
+          </tr>
+        </thead>
+        <tbody>{rows.map((row) => <Row key={row.slug} row={row} />)}</tbody>
+      </table>
+    </WideTable>
+  );
+}
+
+function Row({ row }: { readonly row: BatchSummary }) {
+  const link = useLink();
+  return (
+    <tr data-words={[row.brewer, row.style, row.season, row.series].filter((word) => word !== undefined).join(" ")}>
+      <th scope="row" data-sort={row.batch}>
+        <a href={link(`batches/${row.slug}.html`)}><b><bdi>{row.batch}</bdi></b> <bdi>{row.title}</bdi></a>
+        <span class="row-note">{row.style === undefined ? null : <bdi>{row.style}</bdi>}{row.brewer === undefined ? null : <>{row.style === undefined ? "by " : ", by "}<bdi>{row.brewer}</bdi></>}</span>
+      </th>
+      <td data-sort={row.brewed}>{shortDate(row.brewed.slice(0, 10))}</td>
+      <td><bdi>{row.hops.length === 0 ? "–" : row.hops.join(", ")}</bdi></td>
+      {LISTED.map((id) => <ListedFigure key={id} id={id} row={row} />)}
+      <td>{row.status}</td>
+    </tr>
+  );
+}
+
+function ListedFigure({ id, row }: { readonly id: string; readonly row: BatchSummary }) {
+  const { methods } = usePage();
+  const figure = row.figures[id];
+  if (figure === undefined) return <td class="quantity">–</td>;
+  // A list has no room for ±; the digits are still those that the uncertainty supports.
+  return (
+    <td class="quantity" data-sort={figure.value}>
+      {id === "color" ? <><Swatch swatch={row.swatch} /> </> : null}
+      <Figure {...figure} brief working={methods.has(figure.method) ? `batches/${row.slug}.html#working-${id}` : undefined} />
+    </td>
+  );
+}

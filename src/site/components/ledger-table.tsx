@@ -1,0 +1,43 @@
+import type { LedgerDestination, LedgerEntry, LedgerReport } from "../../report/index.js";
+import { Figure } from "./figure.js";
+
+const DESTINATION: Readonly<Record<LedgerDestination, string>> = {
+  samples: "Samples", dumps: "Dumped", left: "Left in the vessel", package: "Packaged", unaccounted: "Unaccounted",
+};
+
+/** Every litre that went in, and where it went. */
+export function LedgerTable({ ledger }: { readonly ledger: LedgerReport }) {
+  return (
+    <table class="ledger stack">
+      <caption>Beer at 20 °C, and where it went</caption>
+      <thead>
+        <tr><th scope="col">Where</th><th scope="col">Volume</th><th scope="col">Share</th></tr>
+      </thead>
+      <tbody>
+        <tr>
+          <th scope="row">Into the fermenter</th>
+          <td data-head="Volume"><Figure value={ledger.into} unit="L" {...limits(ledger.intoPlusMinus)} /></td>
+          <td data-head="Share"><Figure value={100} unit="%" /></td>
+        </tr>
+        {ledger.entries.map((entry, index) => <Row key={index} entry={entry} into={ledger.into} />)}
+      </tbody>
+    </table>
+  );
+}
+
+function Row({ entry, into }: { readonly entry: LedgerEntry; readonly into: number }) {
+  return (
+    <tr class={`to-${entry.to}`}>
+      <th scope="row">
+        {DESTINATION[entry.to]}
+        {entry.what === undefined ? null : <span class="row-note">{entry.what}</span>}
+      </th>
+      <td data-head="Volume"><Figure value={entry.litres} unit="L" {...limits(entry.plusMinus)} /></td>
+      <td data-head="Share">{into > 0 ? <Figure value={(100 * entry.litres) / into} unit="%" /> : "–"}</td>
+    </tr>
+  );
+}
+
+function limits(plusMinus: number | undefined): { readonly plusMinus?: number } {
+  return plusMinus === undefined ? {} : { plusMinus };
+}

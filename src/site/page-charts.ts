@@ -1,0 +1,71 @@
+import {
+  type Chart, chartContactTemperature, chartDiscrimination, chartFermentation, chartLedger, chartPairedScores, chartPreference, chartRelation,
+  chartSeasonFigure,
+} from "../charts/index.js";
+import type { BatchReport, LogReport, SeasonReport, TastingReport } from "../report/index.js";
+import type { UnitSystem } from "../units/index.js";
+
+/** The charts of one page, not drawn yet. */
+export interface PageCharts {
+  /** The page's path without extension: "batches/tp-03". */
+  readonly page: string;
+  /** Keeps ids of different pages apart when their charts are drawn. */
+  readonly prefix: string;
+  readonly charts: readonly Chart[];
+}
+
+/** Which charts stand on which page. The same report gives the same charts back, without drawing up their specs again. */
+export function pageCharts(log: LogReport): readonly PageCharts[] {
+  const { units } = log.club;
+  return [
+    ...log.batches.map((batch) => ({ page: batchPage(batch.slug), prefix: batch.slug, charts: batchCharts(batch, units) })),
+    ...log.seasons.map((season) => ({ page: seasonPage(season.slug), prefix: season.slug, charts: seasonCharts(season, units) })),
+  ];
+}
+
+export const batchPage = (slug: string): string => `batches/${slug}`;
+export const seasonPage = (slug: string): string => `seasons/${slug}`;
+
+/** Where the numbers of a chart lie as CSV. */
+export function chartCsvPath(page: string, chart: Chart): string {
+  return `${page}-${chart.id}.csv`;
+}
+
+const remembered = new WeakMap<object, { readonly units: UnitSystem; readonly charts: readonly Chart[] }>();
+
+function once(report: object, units: UnitSystem, draw: () => (Chart | undefined)[]): readonly Chart[] {
+  const known = remembered.get(report);
+  if (known?.units === units) return known.charts;
+  const charts = draw().filter((chart) => chart !== undefined);
+  remembered.set(report, { units, charts });
+  return charts;
+}
+
+export function batchCharts(batch: BatchReport, units: UnitSystem): readonly Chart[] {
+  const options = { batch: batch.batch, system: units };
+  return once(batch, units, () => [
+    batch.timeline === undefined ? undefined : chartFermentation(batch.timeline, { ...options, id: "fermentation" }),
+    // A band of one addition is a number, not a picture.
+    batch.dryHops.length < 2 ? undefined : chartContactTemperature(batch.dryHops, { ...options, id: "contact-temperature" }),
+    batch.ledgerDetail === undefined ? undefined : chartLedger(batch.ledgerDetail, { ...options, id: "ledger" }),
+    ...batch.tastings.flatMap((tasting, index) => tastingCharts(tasting, `tasting-${index + 1}`)),
+  ]);
+}
+
+/** The charts of one tasting carry its number, since two tastings may ask the same. */
+function tastingCharts(tasting: TastingReport, id: string): (Chart | undefined)[] {
+  const named = { before: tasting.samples["before"] ?? "before", after: tasting.samples["after"] ?? "after" };
+  const primary = tasting.attributes.find((attribute) => attribute.primary) ?? tasting.attributes[0];
+  return [
+    primary === undefined ? undefined : chartPairedScores(primary, { ...named, id: `${id}-scores` }),
+    tasting.triangle === undefined ? undefined : chartDiscrimination(tasting.triangle, { test: "triangle", id: `${id}-triangle` }),
+    tasting.preference === undefined ? undefined : chartPreference(tasting.preference, { ...named, id: `${id}-preference` }),
+  ];
+}
+
+export function seasonCharts(season: SeasonReport, units: UnitSystem): readonly Chart[] {
+  return once(season, units, () => [
+    ...season.series.map((series) => chartSeasonFigure(series, { system: units })),
+    ...season.relations.map((relation) => chartRelation(relation, { system: units })),
+  ]);
+}

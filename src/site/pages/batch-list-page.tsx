@@ -1,0 +1,45 @@
+import type { BatchReport, BatchSummary } from "../../report/index.js";
+import { BatchTable } from "../components/batch-table.js";
+import { useLink } from "../page/page-context.js";
+import { pageFile, type Site } from "../page/site.js";
+import type { SiteFile } from "../site-inputs.js";
+
+/** Every published batch in one table. */
+export function batchListFiles(site: Site): SiteFile[] {
+  const rows = site.inputs.log.batches.map(summaryOf);
+  return [pageFile(site, {
+    path: "batches/index.html",
+    title: "All batches",
+    description: `Every batch in the gyle book of ${site.inputs.log.club.name}: ${rows.length} in all, newest first.`,
+    madeFrom: [rows],
+    content: () => <BatchList rows={rows} />,
+  })];
+}
+
+function BatchList({ rows }: { readonly rows: readonly BatchSummary[] }) {
+  const link = useLink();
+  return (
+    <>
+      <h1>All batches</h1>
+      {rows.length === 0 ? <p>No batch is written down yet. <a href={link("help/record.html")}>How to write a record</a>.</p> : (
+        <div class="batch-list">
+          <p>{rows.length === 1 ? "One batch" : `${rows.length} batches`}, newest first. Each figure is rounded to what its readings support and leads to its working.</p>
+          {/* Runs before the table below it is read, so that its controls are there from the first paint. */}
+          <script src={link("assets/batch-list.js")} />
+          <BatchTable rows={rows} label="All batches" />
+        </div>
+      )}
+    </>
+  );
+}
+
+/** What a list tells of a batch. */
+export function summaryOf(report: BatchReport): BatchSummary {
+  const { batch, slug, title, status, brewed, brewer, season, series, style, summary, figures, swatch, dryHops } = report;
+  const known = { brewer, season, series, style, swatch };
+  return {
+    batch, slug, title, status, brewed, summary, figures,
+    hops: [...new Set(dryHops.map(({ hop }) => hop))],
+    ...(Object.fromEntries(Object.entries(known).filter(([, value]) => value !== undefined)) as Partial<BatchSummary>),
+  };
+}

@@ -1,0 +1,71 @@
+import type { BatchReport } from "../../report/index.js";
+import { contentKey } from "../content-key.js";
+import { batchCharts, batchPage, chartCsvPath } from "../page-charts.js";
+import { pageFile, textFile, type Site } from "../page/site.js";
+import { AimPart } from "../parts/aim-part.js";
+import { BatchOpening } from "../parts/batch-opening.js";
+import type { BatchView } from "../parts/batch-view.js";
+import { ChangesPart } from "../parts/changes-part.js";
+import { DryHopPart } from "../parts/dry-hop-part.js";
+import { HappenedPart } from "../parts/happened-part.js";
+import { LedgerPart } from "../parts/ledger-part.js";
+import { PackagePart } from "../parts/package-part.js";
+import { RecipePart } from "../parts/recipe-part.js";
+import { TastersPart } from "../parts/tasters-part.js";
+import { WorkingPart } from "../parts/working-part.js";
+import type { SiteFile } from "../site-inputs.js";
+import { chartTableCsv } from "../data/chart-csv.js";
+import { batchSheet } from "./batch-sheet.js";
+
+/** In the order a brewer tells it. */
+const PARTS = [
+  AimPart, HappenedPart, DryHopPart, LedgerPart, TastersPart, ChangesPart, PackagePart, RecipePart, WorkingPart,
+] as const;
+
+/** A batch's page, its report as JSON, its printed sheet and the numbers of its charts. */
+export function batchFiles(site: Site): SiteFile[] {
+  return site.inputs.log.batches.flatMap((report) => [
+    batchPageFile(site, report),
+    textFile(site, `${batchPage(report.slug)}.json`, [reportKey(report)], () => `${JSON.stringify(report, null, 1)}\n`),
+    batchSheet(site, report, reportKey(report)),
+    ...chartFiles(site, report),
+  ]);
+}
+
+function batchPageFile(site: Site, report: BatchReport): SiteFile {
+  const view: BatchView = { site, report, methods: site.methods };
+  return pageFile(site, {
+    path: `${batchPage(report.slug)}.html`,
+    title: `${report.batch}: ${report.title}`,
+    description: report.summary,
+    madeFrom: [reportKey(report), photosOf(site, report), linkedBatches(site, report)],
+    content: () => (
+      <article>
+        <BatchOpening view={view} />
+        {PARTS.map((Told, index) => <Told key={index} view={view} />)}
+      </article>
+    ),
+  });
+}
+
+function chartFiles(site: Site, report: BatchReport): SiteFile[] {
+  return batchCharts(report, site.inputs.log.club.units).map((chart) =>
+    textFile(site, chartCsvPath(batchPage(report.slug), chart), [site.inputs.log.club.units, chart.table], () => chartTableCsv(chart.table)));
+}
+
+const keys = new WeakMap<BatchReport, string>();
+
+function reportKey(report: BatchReport): string {
+  const key = keys.get(report) ?? contentKey(report);
+  keys.set(report, key);
+  return key;
+}
+
+function photosOf(site: Site, report: BatchReport): unknown[] {
+  return report.photos.map(({ file }) => site.inputs.photos.get(file) ?? null);
+}
+
+/** Notes with links may point at other batches: then it matters which exist. */
+function linkedBatches(site: Site, report: BatchReport): string[] {
+  return report.notes.includes("](") ? [...site.batches.keys()] : [];
+}

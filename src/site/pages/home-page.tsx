@@ -1,0 +1,160 @@
+import type { BatchReport, LogReport } from "../../report/index.js";
+import { Figure } from "../components/figure.js";
+import { Swatch } from "../components/swatch.js";
+import { useLink, usePage } from "../page/page-context.js";
+import { pageFile, type Site } from "../page/site.js";
+import { NextSteps } from "../parts/batch-opening.js";
+import type { SiteFile } from "../site-inputs.js";
+import { printedDate } from "../text/printed-date.js";
+import { figureRows } from "../views/figure-rows.js";
+import { clubInOneSentence, isOpen } from "../views/club-sentence.js";
+
+const NEWEST = 6;
+const PACKAGED = new Set(["packaged", "dumped"]);
+
+/** What is in the fermenter and what it needs, what is new, and the way to everything else. */
+export function homeFiles(site: Site): SiteFile[] {
+  const { log } = site.inputs;
+  return [pageFile(site, {
+    path: "index.html",
+    title: log.club.name,
+    description: clubInOneSentence(log),
+    madeFrom: [log.batches.map(({ slug, batch, title, status, summary, brewed, brewer, style, next, figures, planned, swatch }) => ({ slug, batch, title, status, summary, brewed, brewer, style, next, figures, planned, swatch })),
+      log.seasons.map(({ slug, season, summary }) => ({ slug, season, summary })), log.series, log.hops, log.leftOut],
+    content: () => <Home log={log} />,
+  })];
+}
+
+function Home({ log }: { readonly log: LogReport }) {
+  const open = log.batches.filter(isOpen);
+  const done = log.batches.filter(({ status }) => PACKAGED.has(status));
+  const planned = log.batches.filter(({ status }) => status === "planned");
+  return (
+    <>
+      <header class="opening">
+        <h1><bdi>{log.club.name}</bdi></h1>
+        <p class="lead">{clubInOneSentence(log)}</p>
+        <p>A gyle is one brewing. This is the book in which each is written down: what was meant, what was done, what was measured, and what people who didn’t know which glass was which made of it.</p>
+      </header>
+      {open.length === 0 ? null : <section><h2>In the fermenter now</h2><Entries batches={open} /></section>}
+      {planned.length === 0 ? null : <section><h2>Planned</h2><Entries batches={planned} /></section>}
+      {done.length === 0 ? null : <Newest batches={done} all={log.batches.length} />}
+      <Seasons log={log} />
+      <Lists log={log} />
+      <LeftOut log={log} />
+    </>
+  );
+}
+
+function Newest({ batches, all }: { readonly batches: readonly BatchReport[]; readonly all: number }) {
+  const link = useLink();
+  return (
+    <section>
+      <h2>Newest batches</h2>
+      <Entries batches={batches.slice(0, NEWEST)} />
+      <p><a href={link("batches/index.html")}>All {all} batches</a></p>
+    </section>
+  );
+}
+
+/** Batches as entries of a catalogue: a line of facts, then words. */
+function Entries({ batches }: { readonly batches: readonly BatchReport[] }) {
+  const link = useLink();
+  return (
+    <ul class="entries">
+      {batches.map((batch) => (
+        <li key={batch.slug}>
+          <Facts batch={batch} />
+          <p class="entry-title"><a href={link(`batches/${batch.slug}.html`)}><bdi>{batch.batch}</bdi> <bdi>{batch.title}</bdi></a></p>
+          <p class="overline">
+            {batch.status === "planned" ? "To be brewed" : "Brewed"} {printedDate(batch.brewed)}{batch.brewer === undefined ? null : <> by <bdi>{batch.brewer}</bdi></>}, {batch.status}
+          </p>
+          <p>{batch.summary}</p>
+          <NextSteps steps={batch.next} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+const FACTS = ["abv", "bitterness", "dry-hop-dose"] as const;
+
+/** What a drinker asks first, in the margin beside the words. */
+function Facts({ batch }: { readonly batch: BatchReport }) {
+  const { methods } = usePage();
+  const rows = figureRows(batch, methods, new Set(FACTS)).filter((row) => row.measured ?? row.planned);
+  if (rows.length === 0 && batch.style === undefined) return null;
+  return (
+    <div class="margin">
+      <Swatch swatch={batch.swatch} />
+      {batch.style === undefined ? null : <><bdi>{batch.style}</bdi>. </>}
+      {rows.map(({ id, title, measured, planned, working, plannedWorking }) => (
+        <span key={id} class="row-line">
+          {title}{" "}
+          {measured !== undefined ? <Figure {...measured} brief working={working} /> : null}
+          {measured === undefined && planned !== undefined ? <Figure {...planned} brief basis="planned" saysBasis working={plannedWorking} /> : null}
+        </span>
+      ))}
+    </div>
+  );
+}
+
+function Seasons({ log }: { readonly log: LogReport }) {
+  const link = useLink();
+  return (
+    <section id="seasons">
+      <h2>Seasons</h2>
+      {log.seasons.length === 0 ? <p>No batch names a <code>season</code> yet; those that share one get a page of trends.</p> : (
+        <ul class="entries">
+          {log.seasons.map(({ slug, season, summary }) => (
+            <li key={slug}>
+              <p class="entry-title"><a href={link(`seasons/${slug}.html`)}><bdi>{season}</bdi></a></p>
+              <p>{summary}</p>
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+function Lists({ log }: { readonly log: LogReport }) {
+  return (
+    <>
+      <section id="series"><h2>Series</h2>
+        {log.series.length === 0 ? <p>No batch names a <code>series</code> yet; versions of one beer that share one are told side by side.</p> : <RunIn folder="series" entries={log.series} />}
+      </section>
+      <section id="hops"><h2>Hops</h2>
+        {log.hops.length === 0 ? <p>No hop is recorded yet.</p> : <RunIn folder="hops" entries={log.hops} />}
+      </section>
+    </>
+  );
+}
+
+interface RunInProps {
+  readonly folder: string;
+  readonly entries: readonly { readonly name: string; readonly slug: string; readonly batches: readonly string[] }[];
+}
+
+/** An index set run-in, as at the back of a book: name and how many batches. */
+function RunIn({ folder, entries }: RunInProps) {
+  const link = useLink();
+  return (
+    <ul class="run-in">
+      {entries.map(({ name, slug, batches }) => (
+        <li key={slug}><a href={link(`${folder}/${slug}.html`)}><bdi>{name}</bdi></a> {batches.length === 1 ? "1 batch" : `${batches.length} batches`}</li>
+      ))}
+    </ul>
+  );
+}
+
+function LeftOut({ log }: { readonly log: LogReport }) {
+  if (log.leftOut.length === 0) return null;
+  return (
+    <section>
+      <h2>Left out</h2>
+      <p>These records have mistakes in them, so this build left them out.</p>
+      <ul>{log.leftOut.map(({ file, why }) => <li key={file}><code>{file}</code>: {why}</li>)}</ul>
+    </section>
+  );
+}

@@ -1,0 +1,26 @@
+import { ChartFigure } from "../components/chart-figure.js";
+import { CheckList } from "../components/check-list.js";
+import { EventTable } from "../components/event-table.js";
+import { FigureTable } from "../components/figure-table.js";
+import { checksOf, PART_FIGURES } from "../views/batch-parts.js";
+import { chartOf, rowsOf, type BatchView } from "./batch-view.js";
+import { Part } from "./part.js";
+
+/** Temperature and gravity against time, every event, and the figures of fermentation and crash. */
+export function HappenedPart({ view }: { readonly view: BatchView }) {
+  const { timeline } = view.report;
+  const chart = chartOf(view, "fermentation");
+  return (
+    <Part id="what-happened">
+      {timeline !== undefined ? null : (
+        <p>No reading of the fermentation is recorded. A log under <code>fermentation.log</code>, or hand readings under <code>fermentation.readings</code>, would draw it here.</p>
+      )}
+      <EventTable events={timeline?.events ?? []} />
+      {chart === undefined ? null : <ChartFigure {...chart} />}
+      {(timeline?.notes ?? []).map((note) => <p key={note} class="log-note">{note}</p>)}
+      <FigureTable rows={rowsOf(view, PART_FIGURES.fermentation)} caption="Fermentation" />
+      <FigureTable rows={rowsOf(view, PART_FIGURES.crash)} caption="The crash" />
+      <CheckList checks={checksOf(view.report, "what-happened")} />
+    </Part>
+  );
+}

@@ -1,0 +1,35 @@
+import { MarginNote } from "../components/caution.js";
+import { ChartFigure } from "../components/chart-figure.js";
+import { CheckList } from "../components/check-list.js";
+import { Figure } from "../components/figure.js";
+import { FigureTable } from "../components/figure-table.js";
+import { LedgerTable } from "../components/ledger-table.js";
+import { checksOf, PART_FIGURES } from "../views/batch-parts.js";
+import { chartOf, rowsOf, type BatchView } from "./batch-view.js";
+import { Part } from "./part.js";
+
+/** From fermenter to package, litre by litre. */
+export function LedgerPart({ view }: { readonly view: BatchView }) {
+  const { ledgerDetail: ledger } = view.report;
+  const chart = chartOf(view, "ledger");
+  return (
+    <Part id="ledger">
+      {ledger === undefined ? (
+        <p>The volumes don’t say yet. <code>fermenter.volume</code> opens the ledger; <code>transfer</code> and <code>package</code> close it.</p>
+      ) : (
+        <>
+          <p>{ledger.says}</p>
+          {chart === undefined ? null : <ChartFigure {...chart} />}
+          {ledger.hopLoss === undefined ? null : (
+            <MarginNote>
+              Hops of this mass and form hold <Figure value={ledger.hopLoss.low} low={ledger.hopLoss.low} high={ledger.hopLoss.high} unit="L" /> of beer: {ledger.hopLoss.source}.
+            </MarginNote>
+          )}
+          <LedgerTable ledger={ledger} />
+        </>
+      )}
+      <FigureTable rows={rowsOf(view, PART_FIGURES.ledger)} caption="What came through" />
+      <CheckList checks={checksOf(view.report, "ledger")} />
+    </Part>
+  );
+}

@@ -1,0 +1,20 @@
+/** A clause as a sentence: a capital at its head, a full stop at its end, nothing else changed. */
+export function sentence(clause: string): string {
+  const text = clause.trim();
+  if (text === "") return "";
+  const head = text.charAt(0).toUpperCase() + text.slice(1);
+  return /[.!?…]$/u.test(head) ? head : `${head}.`;
+}
+
+/** A relation as it is printed: true minus signs for hyphens that stand for them. */
+export function printedFormula(formula: string): string {
+  return formula.replaceAll(/(?<=^|[\s(^=,])-(?=[\s\d.(\p{L}])/gu, "−");
+}
+
+/** A bound or a check value, as exact as it was given; thousands set apart from five digits on. */
+export function plainNumber(value: number): string {
+  if (!Number.isFinite(value)) return "no bound";
+  const [whole = "", rest] = String(value).split(".");
+  const grouped = /^-?\d{5,}$/u.test(whole) ? whole.replaceAll(/(?<=\d)(?=(?:\d{3})+$)/gu, "\u202F") : whole;
+  return (rest === undefined ? grouped : `${grouped}.${rest}`).replace("-", "−");
+}

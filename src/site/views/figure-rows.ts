@@ -1,0 +1,61 @@
+import { FIGURE_TABLE, type BatchReport, type FigureReport, type PlannedReport } from "../../report/index.js";
+import type { MethodView } from "../site-inputs.js";
+
+/** One figure of a batch as a table tells it. */
+export interface FigureRow {
+  readonly id: string;
+  readonly title: string;
+  readonly meaning: string;
+  readonly measured?: FigureReport;
+  readonly planned?: PlannedReport;
+  readonly missing?: string;
+  /** Path in the site of the working, or of the method. */
+  readonly working?: string;
+  readonly plannedWorking?: string;
+}
+
+export type Methods = ReadonlyMap<string, MethodView>;
+
+/** The figures named, in the order of the figures table; those the report says nothing of are left out. */
+export function figureRows(report: BatchReport, methods: Methods, ids: ReadonlySet<string>): FigureRow[] {
+  return FIGURE_TABLE.filter(({ id }) => ids.has(id) && isTold(report, id)).map(({ id, title, meaning }) => {
+    const measured = report.figures[id];
+    const planned = report.planned[id];
+    const missing = report.missing[id];
+    return {
+      id, title, meaning,
+      ...(measured === undefined ? {} : { measured, ...optional("working", workingPath(report, methods, id)) }),
+      ...(planned === undefined ? {} : { planned, ...optional("plannedWorking", methodPath(methods, planned.method)) }),
+      ...(missing === undefined || measured !== undefined ? {} : { missing }),
+    };
+  });
+}
+
+function isTold(report: BatchReport, id: string): boolean {
+  return id in report.figures || id in report.planned || id in report.missing;
+}
+
+/** Where a measured figure of a batch is worked out: on its page, or else its method's page. */
+export function workingPath(report: BatchReport, methods: Methods, id: string): string | undefined {
+  if (report.working.some((working) => working.id === id)) return `batches/${report.slug}.html#working-${id}`;
+  const figure = report.figures[id];
+  return figure === undefined ? undefined : methodPath(methods, figure.method);
+}
+
+/** The page of a method, when there is one. */
+export function methodPath(methods: Methods, id: string | undefined): string | undefined {
+  return id !== undefined && methods.has(id) ? `methods/${id}.html` : undefined;
+}
+
+/** Missing figures gathered under the reading that would give them, in the order met. */
+export function missingByReason(rows: readonly FigureRow[]): { why: string; titles: string[] }[] {
+  const groups = new Map<string, string[]>();
+  for (const { missing, title } of rows) {
+    if (missing !== undefined) groups.set(missing, [...(groups.get(missing) ?? []), title]);
+  }
+  return [...groups].map(([why, titles]) => ({ why, titles }));
+}
+
+function optional<Key extends string>(key: Key, value: string | undefined): Partial<Record<Key, string>> {
+  return value === undefined ? {} : ({ [key]: value } as Partial<Record<Key, string>>);
+}

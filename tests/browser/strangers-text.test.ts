@@ -1,0 +1,68 @@
+/// <reference lib="dom" />
+import { mkdir, writeFile } from "node:fs/promises";
+import path from "node:path";
+import { pathToFileURL } from "node:url";
+import { expect, test } from "vitest";
+import { emptyFolder, runCommand } from "../cli/stand-in.js";
+import { openBrowser } from "./browser.js";
+import { pagesOf } from "./site-files.js";
+
+const ATTACKS = [
+  "<script>document.documentElement.dataset.ran = 'script'</script>",
+  "<img src=x onerror=\"document.documentElement.dataset.ran = 'img'\">",
+  "[link](javascript:document.documentElement.dataset.ran='link')",
+  "[data](data:text/html,<script>1</script>)",
+  "![photo](javascript:alert(1))",
+  "\"><svg onload=alert(1)>",
+  "{{ constructor.constructor('return process')() }} <%= process.exit(1) %> ${process.exit(1)}",
+  "</title><script>document.documentElement.dataset.ran = 'title'</script>",
+  "<style>body { display: none }</style>",
+  "</script><script>document.documentElement.dataset.ran = 'json'</script>",
+];
+
+const quoted = (text: string): string => JSON.stringify(text);
+
+const record = (number: number, attack: string): string => `---
+title: ${quoted(attack)}
+batch: X-${number}
+brewed: 2026-03-01
+brewer: ${quoted(attack)}
+season: ${quoted(`season ${attack}`)}
+series: ${quoted(`series ${attack}`)}
+aim: {words: ${quoted(attack)}, raise: [${quoted(attack)}], primary: ${quoted(attack)}}
+grist: [{malt: ${quoted(attack)}, amount: 4 kg, extract: 80 %}]
+dry_hops: [{hop: ${quoted(`hop ${attack}`)}, amount: 100 g}]
+yeast: {strain: ${quoted(attack)}}
+fermenter: {volume: 20 L, gravity: 1.050}
+---
+${attack.startsWith("![") ? "A photo from elsewhere is an error, so this one has none." : attack}
+`;
+
+test("nothing a record says becomes markup or script on any page", async () => {
+  const log = await emptyFolder();
+  await mkdir(path.join(log, "batches"));
+  for (const [index, attack] of ATTACKS.entries()) await writeFile(path.join(log, "batches", `x-${index}.md`), record(index, attack));
+  const site = path.join(log, "_site");
+  const built = await runCommand(["build", log, "--out", site]);
+  expect(built.err).toBe("");
+  expect(built.exit).toBe(0);
+
+  const browser = await openBrowser();
+  const page = await browser.newPage();
+  const heard: string[] = [];
+  page.on("dialog", (dialog) => { heard.push(`dialog: ${dialog.message()}`); void dialog.dismiss(); });
+  page.on("request", (request) => { if (!request.url().startsWith("file:") && !request.url().startsWith("data:font")) heard.push(request.url()); });
+  for (const file of pagesOf(site)) {
+    await page.goto(pathToFileURL(path.join(site, file)).href);
+    const found = await page.evaluate(() => ({
+      ran: document.documentElement.dataset["ran"],
+      visible: getComputedStyle(document.body).display,
+      handlers: [...document.querySelectorAll("*")].flatMap((element) => [...element.attributes]).filter(({ name }) => name.startsWith("on")).length,
+      inlineScripts: [...document.scripts].filter(({ src, type }) => src === "" && !/json/.test(type)).length,
+      links: [...document.querySelectorAll("[href]")].map((element) => element.getAttribute("href") ?? "").filter((href) => /^\s*(?:javascript|data|vbscript):/i.test(href)),
+    }));
+    expect(found, file).toEqual({ ran: undefined, visible: "block", handlers: 0, inlineScripts: 0, links: [] });
+  }
+  expect(heard).toEqual([]);
+  await browser.close();
+});
