@@ -8,8 +8,8 @@
  * written by hand and left alone.
  *
  * What is true in this invented season, for anyone who wants to hold its pages against it:
- * - aroma lift 3.4 · (1 − e^(−dose / 4.5 g/L)) points, cones 0.85 and concentrate 1.6 of pellets, scatter
- *   from batch to batch 0.25 points, of one score 0.95; contact time and temperature change nothing;
+ * - aroma lift 4 · (1 − e^(−dose / 5 g/L)) points, cones 0.85 and concentrate 1.6 of pellets, scatter
+ *   from batch to batch 0.2 points, of one score 0.9; contact time and temperature change nothing;
  * - bitterness tastes 0.04 points higher per g/L;
  * - hops hold beer: loose pellets 7.5 L/kg, in a bag 5.5, loose cones 11, in a bag 6, concentrate 3.8, on top
  *   of 1.15 to 1.35 L of yeast and dregs, with a scatter of 0.12 L (the ledgers in the records follow this);

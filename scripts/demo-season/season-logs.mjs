@@ -84,7 +84,7 @@ const MUDLARK = {
   },
   "batches/2026-05-ebb-pale/fermentation.csv": {
     from: "2026-05-03 18:20", to: "2026-05-13 19:20", everyMinutes: 60, pitchedC: 20.2, rippleC: 0.4, heatC: 1.8,
-    settings: [["2026-05-03 18:20", 18.6, 7], ["2026-05-11 19:00", 4, 14]],
+    settings: [["2026-05-03 18:20", 19.8, 7], ["2026-05-11 19:00", 4, 14]],
     hidden: { original: 1.0482, final: 1.0105, halfHours: 70, widthHours: 26 },
   },
   "batches/2026-06-flotsam/fermentation.csv": {
@@ -112,26 +112,26 @@ const SALTMARSH = {
     hidden: { original: 1.054, final: 1.0105, halfHours: 40, widthHours: 11 },
   },
   "batches/2026-04-wrackline/fermentation.csv": {
-    from: "2026-04-11 18:00", to: "2026-04-23 19:00", everyMinutes: 60, pitchedC: 18.9, rippleC: 0.15,
-    settings: [["2026-04-11 18:00", 19.4], ["2026-04-14 20:00", 20, 5], ["2026-04-21 09:00", 1.7, 9]],
+    from: "2026-04-11 18:00", to: "2026-04-21 09:00", everyMinutes: 60, pitchedC: 18.9, rippleC: 0.15,
+    settings: [["2026-04-11 18:00", 19.4], ["2026-04-14 20:00", 20, 5], ["2026-04-19 09:00", 1.6, 7]],
     gravity: { original: 1.0522, final: 1.0105, halfHours: 52, widthHours: 15, noise: STEADY },
-    pressure: { shut: "2026-04-15 08:00", heldKpa: 70, opened: "2026-04-23 18:30" },
+    pressure: { shut: "2026-04-15 08:00", heldKpa: 70, opened: "2026-04-21 08:30" },
   },
   "batches/2026-05-glasswort-3/fermentation.csv": {
     from: "2026-05-23 17:40", to: "2026-06-09 19:40", everyMinutes: 60, pitchedC: 19.2, rippleC: 0.2,
-    settings: [["2026-05-23 17:40", 19.5], ["2026-05-27 20:00", 20.5], ["2026-06-01 20:00", 17, 5], ["2026-06-07 20:00", 1.8, 9]],
+    settings: [["2026-05-23 17:40", 19.5], ["2026-05-27 20:00", 20.5], ["2026-06-01 20:00", 17, 5], ["2026-06-07 20:00", 1.6, 7]],
     gravity: {
       original: 1.0551, final: 1.0115, halfHours: 40, widthHours: 11, noise: STEADY, creep: ["2026-06-02 20:00", 0.003, 40],
     },
   },
   "batches/2026-07-fiddler-crab/fermentation.csv": {
-    from: "2026-07-04 18:00", to: "2026-07-23 19:00", everyMinutes: 60, pitchedC: 19.4, rippleC: 0.2, format: "fahrenheit",
-    settings: [["2026-07-04 18:00", 19.4], ["2026-07-08 20:00", 20.6], ["2026-07-13 20:00", 6.2, 8], ["2026-07-21 20:00", 1.1, 10]],
+    from: "2026-07-04 18:00", to: "2026-07-21 19:00", everyMinutes: 60, pitchedC: 19.4, rippleC: 0.2, format: "fahrenheit",
+    settings: [["2026-07-04 18:00", 19.4], ["2026-07-08 20:00", 20.6], ["2026-07-13 20:00", 7.8, 7], ["2026-07-19 20:00", 1.1, 8]],
     gravity: { original: 1.0514, final: 1.0105, halfHours: 41, widthHours: 11, noise: RESTLESS },
   },
   "batches/2026-08-kelp-line/fermentation.csv": {
     from: "2026-08-15 17:15", to: "2026-08-31 18:45", everyMinutes: 30, pitchedC: 19.1, rippleC: 0.2,
-    settings: [["2026-08-15 17:15", 19.5], ["2026-08-19 20:00", 20.5], ["2026-08-25 18:00", 14, 6], ["2026-08-29 20:00", 1.7, 9]],
+    settings: [["2026-08-15 17:15", 19.5], ["2026-08-19 20:00", 20.5], ["2026-08-25 18:00", 14, 6], ["2026-08-29 20:00", 1.6, 7]],
     hidden: { original: 1.0538, final: 1.01, halfHours: 42, widthHours: 12 },
   },
   // In the middle of its dry hop at the log's "today".

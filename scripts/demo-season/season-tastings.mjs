@@ -8,7 +8,7 @@ import { hopLift } from "./tasting-scores.mjs";
 /** Dry-hopped beer tastes a little more bitter than it did: points a g/L. Contact temperature and time do nothing here. */
 const BITTERNESS_PER_G_PER_L = 0.04;
 /** What one batch's lift differs from the next one's at the same dose (standard deviation, points). */
-const BATCH_SCATTER = 0.25;
+const BATCH_SCATTER = 0.2;
 
 /** @param {...number} numbers @returns {string[]} T01 … */
 const tasters = (...numbers) => numbers.map((number) => `T${String(number).padStart(2, "0")}`);

@@ -14,13 +14,13 @@ import { createRandom } from "./random.mjs";
  * @property {number} [servings] how often each sample was served
  */
 
-const SCATTER = 0.95;
-const HIGHEST_LIFT = 3.4;
-const LIFT_DOSE_G_PER_L = 4.5;
+const SCATTER = 0.9;
+const HIGHEST_LIFT = 4;
+const LIFT_DOSE_G_PER_L = 5;
 
 /**
  * The truth behind every tasting: aroma rises with the dose of pellets and flattens, on the 0 to 10 scale.
- * 2 g/L gives 1.2, 4 g/L 2.0, 6 g/L 2.5, 8 g/L 2.8, 12 g/L 3.2.
+ * 2 g/L gives 1.3, 4 g/L 2.2, 6 g/L 2.8, 8 g/L 3.2, 12 g/L 3.6.
  * @param {number} doseGPerL @param {number} [strength] cones 0.85, concentrate 1.6 of the same mass of pellets
  */
 export function hopLift(doseGPerL, strength = 1) {

@@ -1,6 +1,7 @@
 import { missedChange, shownDirection, whoMoved } from "./tasting-says-scores.js";
 import { DESCRIBED_ONLY, SHOWN_AT } from "./tasting-limits.js";
-import { chanceText, movedText } from "./tasting-words.js";
+import { movedText } from "./tasting-score-words.js";
+import { chanceText } from "./tasting-words.js";
 import type { AimAttribute, AimResult, AttributeReport, PairReport, TastingReport } from "./types.js";
 
 type Want = AimAttribute["want"];

@@ -9,6 +9,7 @@ import { figureReport, figureWorking, isMissing } from "./known.js";
 import { ledgerReport } from "./ledger.js";
 import { nextSteps } from "./next-steps.js";
 import { packageReports } from "./package-rows.js";
+import { planRows } from "./plan-rows.js";
 import { plannedFigures } from "./planned.js";
 import { recipeReport } from "./recipe.js";
 import { Scene } from "./scene.js";
@@ -18,14 +19,21 @@ import { tastingReports } from "./tasting.js";
 import { timelineReport } from "./timeline.js";
 import type { BatchReport, FigureReport, FigureWorking, SwatchReport } from "./types.js";
 
-/** Everything computed of one batch; what it is compared with is added where its neighbours are known. */
-export function batchReport(record: BatchRecord, log: Log, asOf: CivilTime): BatchReport {
+/** A batch's report with the scene it was computed from, for what only its neighbours can add. */
+export interface BatchScene {
+  readonly scene: Scene;
+  readonly report: BatchReport;
+}
+
+/** Everything computed of one batch alone; comparison and outlook are added where its neighbours are known. */
+export function batchReport(record: BatchRecord, log: Log, asOf: CivilTime): BatchScene {
   const scene = new Scene(record, log, asOf, computeFigure);
   const { figures, missing, working } = computeFigures(scene);
   const tastings = tastingReports(record);
   const aim = aimReport(record.data, tastings);
+  const planned = plannedFigures(scene);
   const told = {
-    status: scene.status, figures, missing, planned: plannedFigures(scene), checks: checkReports(scene), tastings,
+    status: scene.status, figures, missing, planned, checks: checkReports(scene), tastings,
     recipe: recipeReport(record.data), next: nextSteps(scene),
     ...(record.data.style === undefined ? {} : { style: record.data.style }),
     ...(aim === undefined ? {} : { aim }),
@@ -33,7 +41,7 @@ export function batchReport(record: BatchRecord, log: Log, asOf: CivilTime): Bat
   const ledger = ledgerReport(scene);
   const timeline = timelineReport(scene);
   const swatch = swatchOf(figures["color"]);
-  return {
+  const report = {
     ...identity(record, scene),
     ...told,
     summary: summaryOf(told),
@@ -43,12 +51,15 @@ export function batchReport(record: BatchRecord, log: Log, asOf: CivilTime): Bat
     dryHops: dryHopReports(scene),
     packages: packageReports(scene),
     styleRows: styleRows(scene),
+    planRows: planRows(planned, figures),
+    outlook: [],
     working,
     photos: record.photos.map(({ file, alt }) => ({ file, alt })),
     notes: record.body,
     ...(swatch === undefined ? {} : { swatch }),
     assumptions: scene.instruments.assumptions,
   };
+  return { scene, report };
 }
 
 function identity(record: BatchRecord, scene: Scene) {

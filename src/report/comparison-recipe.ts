@@ -1,5 +1,5 @@
 import { parseQuantity, type QuantityKind } from "../units/index.js";
-import type { BatchReport, ChangeRow, RecipeLine } from "./types.js";
+import type { BatchReport, ChangeRow, RecipeLine, RecipeReport } from "./types.js";
 
 /** Kinds an amount in a recipe may be of. */
 const AMOUNT_KINDS: readonly QuantityKind[] = ["mass", "volume", "temperature", "concentration"];
@@ -8,15 +8,33 @@ const DIGITS = 3;
 
 /** Recipe rows as text: ingredients with their amounts, in the brewer's own units. */
 export function recipeRows(before: BatchReport, after: BatchReport): ChangeRow[] {
+  const row = (what: string, lines: (recipe: RecipeReport) => readonly RecipeLine[], options?: RowOptions): ChangeRow | undefined =>
+    listRow(what, lines(before.recipe), lines(after.recipe), options);
   return [
-    listRow("Grist", before.recipe.grist, after.recipe.grist),
-    listRow("Brewing water", before.recipe.water, after.recipe.water),
-    listRow("Mash", before.recipe.mash, after.recipe.mash, { details: true }),
-    listRow("Kettle hops", before.recipe.kettleHops, after.recipe.kettleHops, { details: true }),
-    listRow("Yeast", listOf(before.recipe.yeast), listOf(after.recipe.yeast)),
-    listRow("Later additions", before.recipe.additions, after.recipe.additions),
+    row("Grist", ({ grist }) => grist),
+    row("Salts added", ({ water }) => water.filter(isAdded)),
+    row("Brewing water", ({ water }) => water.filter((line) => !isAdded(line))),
+    row("Mash", ({ mash }) => mash.filter(isChosen), { details: true }),
+    row("Kettle hops", ({ kettleHops }) => kettleHops.map(withoutLot), { details: true }),
+    row("Yeast", (recipe) => recipe.yeast === undefined ? [] : [recipe.yeast]),
+    row("Later additions", ({ additions }) => additions),
     dryHopRow(before, after),
-  ].filter((row) => row !== undefined);
+  ].filter((found) => found !== undefined);
+}
+
+function isAdded({ detail }: RecipeLine): boolean {
+  return detail === "added";
+}
+
+/** A mash's pH is read, not chosen. */
+function isChosen({ what }: RecipeLine): boolean {
+  return what !== "mash pH";
+}
+
+/** Another crop of the same hop is no change of recipe; what its alpha acids do shows in the bitterness. */
+function withoutLot(line: RecipeLine): RecipeLine {
+  const kept = line.detail.split(", ").filter((part) => !/^(?:alpha|oil|crop|lot) /u.test(part));
+  return { ...line, detail: kept.join(", ") };
 }
 
 interface RowOptions {
@@ -67,8 +85,4 @@ function amountKey(amount: string): string {
     if (parsed.ok) return `${kind} ${parsed.quantity.value.toPrecision(DIGITS)}`;
   }
   return amount;
-}
-
-function listOf(line: RecipeLine | undefined): readonly RecipeLine[] {
-  return line === undefined ? [] : [line];
 }

@@ -1,4 +1,3 @@
 export * from "./types.js";
 export { FIGURE_TABLE, figureEntry, type FigureEntry } from "./figure-table.js";
 export { buildLogReport, type LogReportOptions } from "./log-report.js";
-export { batchReport } from "./batch-report.js";

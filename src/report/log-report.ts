@@ -1,6 +1,7 @@
 import { slugOf, type BatchRecord, type CivilTime, type Log } from "../records/index.js";
-import { batchReport } from "./batch-report.js";
+import { batchReport, type BatchScene } from "./batch-report.js";
 import { compareBatches } from "./comparison.js";
+import { outlookOf } from "./outlook.js";
 import { seasonReport } from "./season.js";
 import type { BatchReport, ClubReport, LogReport } from "./types.js";
 
@@ -16,14 +17,15 @@ export interface LogReportOptions {
  */
 export function buildLogReport(log: Log, { asOf }: LogReportOptions): LogReport {
   const published = log.batches.filter((record) => record.data.publish);
-  const reports = published.map((record) => rememberedReport(record, log, asOf));
-  const compared = reports.map((report, index) => withComparison(report, published, reports, index));
+  const scenes = published.map((record) => rememberedScene(record, log, asOf));
+  const alone = scenes.map(({ report }) => report);
+  const reports = scenes.map((each, index) => withNeighbours(each, published[index]?.data.repeats, alone, index));
   return {
     club: clubReport(log, asOf),
-    batches: [...compared].reverse(),
-    seasons: groups(compared, (batch) => batch.season).map(({ name, slug, members }) => seasonReport(name, slug, members)),
-    series: groups(compared, (batch) => batch.series).map(({ name, slug, members }) => ({ name, slug, batches: members.map((batch) => batch.slug) })),
-    hops: hopGroups(compared),
+    batches: [...reports].reverse(),
+    seasons: groups(reports, (batch) => batch.season).map(({ name, slug, members }) => seasonReport(name, slug, members)),
+    series: groups(reports, (batch) => batch.series).map(({ name, slug, members }) => ({ name, slug, batches: members.map((batch) => batch.slug) })),
+    hops: hopGroups(reports),
     leftOut: log.broken.map(({ file, batch }) => ({ file, why: batch === undefined ? "its problems are listed by check" : `${batch}: its problems are listed by check` })),
   };
 }
@@ -41,35 +43,38 @@ function clubReport({ club }: Log, asOf: CivilTime): ClubReport {
 
 interface Remembered {
   readonly key: readonly unknown[];
-  readonly report: BatchReport;
+  readonly made: BatchScene;
 }
 
 const remembered = new WeakMap<BatchRecord, Remembered>();
 
 /** A record that hasn't changed, in a log whose shared files haven't, gives the same report object again. */
-function rememberedReport(record: BatchRecord, log: Log, asOf: CivilTime): BatchReport {
+function rememberedScene(record: BatchRecord, log: Log, asOf: CivilTime): BatchScene {
   const key = [log.club, log.equipment, log.styles, log.hops, log.malts, asOf.text];
   const held = remembered.get(record);
-  if (held !== undefined && held.key.every((part, index) => part === key[index])) return held.report;
-  const report = batchReport(record, log, asOf);
-  remembered.set(record, { key, report });
-  return report;
+  if (held !== undefined && held.key.every((part, index) => part === key[index])) return held.made;
+  const made = batchReport(record, log, asOf);
+  remembered.set(record, { key, made });
+  return made;
 }
 
-const comparisons = new WeakMap<BatchReport, { readonly before: BatchReport; readonly report: BatchReport }>();
+const completed = new WeakMap<BatchReport, { readonly before: BatchReport | undefined; readonly report: BatchReport }>();
 
-/** Adds what changed since the batch it repeats: the one it names, else the one before in its series. */
-function withComparison(report: BatchReport, records: readonly BatchRecord[], reports: readonly BatchReport[], index: number): BatchReport {
-  const named = records[index]?.data.repeats;
-  const before = named === undefined
+/**
+ * Adds what changed since the batch it repeats (the one it names, else the one
+ * before in its series) and, while it is open, what to expect by this brewery's own batches.
+ */
+function withNeighbours({ scene, report }: BatchScene, repeats: string | undefined, reports: readonly BatchReport[], index: number): BatchReport {
+  const before = repeats === undefined
     ? reports.slice(0, index).findLast((other) => report.series !== undefined && other.series === report.series)
-    : reports.find((other) => other.batch === named);
-  if (before === undefined) return report;
-  const held = comparisons.get(report);
-  if (held?.before === before) return held.report;
-  const compared = { ...report, comparison: compareBatches(before, report) };
-  comparisons.set(report, { before, report: compared });
-  return compared;
+    : reports.find((other) => other.batch === repeats);
+  const outlook = outlookOf(scene, reports);
+  const held = completed.get(report);
+  if (held !== undefined && held.before === before && outlook.length === 0) return held.report;
+  if (before === undefined && outlook.length === 0) return report;
+  const whole = { ...report, outlook, ...(before === undefined ? {} : { comparison: compareBatches(before, report) }) };
+  completed.set(report, { before, report: whole });
+  return whole;
 }
 
 interface Group {

@@ -1,5 +1,4 @@
 import type { CivilTime } from "../records/index.js";
-import { formatNumber } from "../units/index.js";
 import { TERMINAL_WITHIN_SG, terminalRunOf } from "./figures/fermentation.js";
 import { isMissing } from "./known.js";
 import type { Scene } from "./scene.js";
@@ -29,7 +28,7 @@ export function nextSteps(scene: Scene): NextStep[] {
     if (step.step === "dry_hop" && blocked !== undefined && until <= DUE_WITHIN_H) {
       return [{ step: step.title, state: "blocked" as const, when: step.when.text, says: blocked }];
     }
-    return [{ step: step.title, state: stateOf(until), when: step.when.text, says: sayWhen(step.title, step.when.text, until) }];
+    return [{ step: step.title, state: stateOf(until), when: step.when.text, says: sayWhen(until) }];
   });
 }
 
@@ -52,9 +51,10 @@ function stateOf(until: number): NextStep["state"] {
   return until <= DUE_WITHIN_H ? "due" : "later";
 }
 
-function sayWhen(title: string, when: string, until: number): string {
-  const away = formatNumber(Math.abs(until) / 24, "d").value;
-  return until < 0 ? `${title} was planned for ${when}, ${away} d ago, and isn't recorded.` : `${title} is planned for ${when}, in ${away} d.`;
+function sayWhen(until: number): string {
+  const days = Math.round(Math.abs(until) / 24);
+  const away = days === 0 ? `${Math.max(1, Math.round(Math.abs(until)))} h` : days === 1 ? "1 day" : `${days} days`;
+  return until < 0 ? `Planned for ${away} ago and not recorded.` : `In ${away}.`;
 }
 
 /** Why the hops should wait, or undefined when gravity stands still or the plan wants them early. */

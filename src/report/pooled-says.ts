@@ -1,5 +1,6 @@
 import { capitalised, counted } from "./season-words.js";
-import { movedText, scoreText, shareText } from "./tasting-words.js";
+import { movedText, scoreText } from "./tasting-score-words.js";
+import { shareText } from "./tasting-words.js";
 import type { PooledReport } from "./types.js";
 
 /** How much of the scatter between batches has to be more than the tasters' own to be called so (common practice). */

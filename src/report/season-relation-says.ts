@@ -1,8 +1,8 @@
-import { formatNumber, printedUnit } from "../units/index.js";
+import { printedUnit } from "../units/index.js";
 import type { TrendFamily } from "./season-claims.js";
 import type { SeasonRelation } from "./season-relations.js";
 import type { Trend } from "./season-trend.js";
-import { quantityText, withUnit } from "./season-quantities.js";
+import { quantityText, rateText, withUnit } from "./season-quantities.js";
 import { capitalised, counted, listed, uncapitalised } from "./season-words.js";
 import { chanceText } from "./tasting-words.js";
 import type { Claim } from "./types.js";
@@ -36,7 +36,7 @@ function mainSentence(relation: SeasonRelation, claim: Claim, family: TrendFamil
 function slopeText({ y }: SeasonRelation, { slope, low, high }: Trend): string {
   const half = (high - low) / 2;
   const [least, most] = slope < 0 ? [-high, -low] : [low, high];
-  const amount = (value: number): string => formatNumber(value, y.unit, half).value;
+  const amount = (value: number): string => rateText(value, half);
   return `${withUnit(amount(Math.abs(slope)), DIFFERENCES[y.unit] ?? unitWords(y.unit))} ${slope < 0 ? "less" : "more"} ${y.words} (${amount(least)} to ${amount(most)})`;
 }
 

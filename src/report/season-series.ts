@@ -4,7 +4,7 @@ import { figureEntry } from "./figure-table.js";
 import { claimOf, type TrendFamily } from "./season-claims.js";
 import { brewedDay } from "./season-rows.js";
 import { trendOf, type Trend } from "./season-trend.js";
-import { quantityText, withUnit } from "./season-quantities.js";
+import { quantityText, rateText, withUnit } from "./season-quantities.js";
 import { counted } from "./season-words.js";
 import { chanceText } from "./tasting-words.js";
 import type { BatchReport, SeasonPoint, SeasonSeries } from "./types.js";
@@ -90,8 +90,8 @@ function trendSays(asked: boolean, n: number, trend: Trend | undefined, unit: st
   const [least, most] = slope > 0 ? [low, high] : [-high, -low];
   const half = (high - low) / 2;
   const chance = `p ${chanceText(family.get(trend) ?? 1)} with all trends of the season allowed for`;
-  const moved = `${claim === "possible" ? "Possibly it" : "It"} ${slope > 0 ? "rose" : "fell"} over the season, by ${withUnit(formatted(Math.abs(slope), unit, half), printedUnit(unit))} a month`;
-  return `${moved} (${formatted(least, unit, half)} to ${formatted(most, unit, half)}; ${chance}).`;
+  const moved = `${claim === "possible" ? "Possibly it" : "It"} ${slope > 0 ? "rose" : "fell"} over the season, by ${withUnit(rateText(Math.abs(slope), half), printedUnit(unit))} a month`;
+  return `${moved} (${rateText(least, half)} to ${rateText(most, half)}; ${chance}).`;
 }
 
 function formatted(value: number, unit: string, plusMinus?: number): string {

@@ -48,7 +48,7 @@ function spanSentence({ series }: Told): string[] {
 function claimSentences({ series, relations }: Told, asked: number): string[] {
   const claimed = relations.filter(({ claim }) => claim === "shown" || claim === "possible").map(({ says }) => says);
   const drifts = series.filter(({ claim }) => claim === "shown" || claim === "possible").map(({ title, says }) => `${title}: ${says}`);
-  if (asked === 0) return ["There are too few batches to speak of any trend."];
+  if (asked === 0) return ["Too few batches have the figures to ask about any trend."];
   if (claimed.length + drifts.length > 0) return [...claimed, ...drifts];
   return [`None of the ${counted(asked, "trend", "trends")} asked about is shown.`];
 }

@@ -2,6 +2,7 @@ import type { Batch } from "../records/index.js";
 import {
   criticalNumber, discriminationTest, guessProbability, preferenceTest, proportionCorrect, similarityTest, smallestDetectable, type DiscriminationTest,
 } from "../statistics/index.js";
+import { POWERS } from "./tasting-limits.js";
 import type { Roles } from "./tasting-samples.js";
 import type { CountReport, PairReport, TastingReport } from "./types.js";
 
@@ -52,7 +53,8 @@ function pairReport(pair: Pair, roles: Roles, aim: Batch["aim"]): PairReport[] {
 function countReport(test: DiscriminationTest, correct: number, tasters: number): CountReport {
   const result = discriminationTest(test, correct, tasters);
   const critical = criticalNumber(test, tasters);
-  const detectable = detectableBy(test, tasters);
+  const detectable = differenceFound(test, tasters, POWERS.detectable);
+  const missed = differenceFound(test, tasters, POWERS.missed);
   return {
     correct, tasters,
     p: result.p,
@@ -63,19 +65,21 @@ function countReport(test: DiscriminationTest, correct: number, tasters: number)
     stillTelling: similarityTest(test, correct, tasters, { largestShare: ANY_SHARE }).upperShare,
     dPrime: distance(result),
     ...(detectable === undefined ? {} : { detectable }),
+    ...(missed === undefined ? {} : { missed }),
   };
 }
 
-const detectables = new Map<string, CountReport["detectable"]>();
+type Difference = NonNullable<CountReport["detectable"]>;
+const found = new Map<string, Difference | undefined>();
 
-/** What a panel of so many would find; looked for once, since panels of one club are much of a size. */
-function detectableBy(test: DiscriminationTest, tasters: number): CountReport["detectable"] {
-  const key = `${test} ${tasters}`;
-  if (!detectables.has(key)) {
-    const dPrime = smallestDetectable(test, tasters);
-    detectables.set(key, dPrime === undefined ? undefined : { dPrime, share: tellingShare(test, dPrime) });
+/** The difference that a panel of so many finds with a given power; looked for once, since panels of one club are much of a size. */
+function differenceFound(test: DiscriminationTest, tasters: number, power: number): Difference | undefined {
+  const key = `${test} ${tasters} ${power}`;
+  if (!found.has(key)) {
+    const dPrime = smallestDetectable(test, tasters, { power });
+    found.set(key, dPrime === undefined ? undefined : { dPrime, share: tellingShare(test, dPrime) });
   }
-  return detectables.get(key);
+  return found.get(key);
 }
 
 /** JSON has no infinity: what has no upper bound is left out. */

@@ -19,9 +19,10 @@ export function tastingRoles({ samples = [] }: Tasting): Roles {
   return { before, after };
 }
 
-/** Where a sample was drawn from, as recorded. */
-export function sampleOf({ samples = [] }: Tasting, name: string): string | undefined {
-  return samples.find(({ sample }) => sample === name)?.value;
+/** Where a sample was drawn from; the batch's own number before it says nothing more. */
+function drawnFrom({ samples = [] }: Tasting, name: string, ownBatch: string): string | undefined {
+  const value = samples.find(({ sample }) => sample === name)?.value;
+  return value?.startsWith(`${ownBatch}/`) === true ? value.slice(ownBatch.length + 1) : value;
 }
 
 /**
@@ -29,11 +30,11 @@ export function sampleOf({ samples = [] }: Tasting, name: string): string | unde
  * it shows of how they were kept, and what it doesn't say.
  */
 export function tastingSamples(batch: Batch, tasting: Tasting, roles: Roles): Pick<TastingReport, "differs" | "comparable" | "reservation" | "cautions"> {
-  const drawn = { before: sampleOf(tasting, roles.before), after: sampleOf(tasting, roles.after) };
-  const visible = visibleDifferences(batch, tasting, [drawn.before, drawn.after]);
-  const recorded = [...tasting.differs ?? [], ...otherBatch([drawn.before, drawn.after])];
+  const drawn = [roles.before, roles.after].map((name) => drawnFrom(tasting, name, batch.batch));
+  const visible = visibleDifferences(batch, tasting, drawn);
+  const recorded = [...tasting.differs ?? [], ...otherBatch(drawn)];
   const reservation = reservationOf(tasting, recorded, visible);
-  const kept = [drawn.before, drawn.after].some((drawnFrom) => keptSampleOf(batch, drawnFrom) !== undefined);
+  const kept = drawn.some((source) => keptSampleOf(batch, source) !== undefined);
   return {
     differs: [
       ...recorded.map((difference) => `${capitalised(difference)} also differed.`),
@@ -51,7 +52,7 @@ const KEPT_CAUTION =
 
 /** A sample of another batch differs in all that the two batches differ in. */
 function otherBatch(drawn: readonly (string | undefined)[]): string[] {
-  const batches = drawn.map((drawnFrom) => drawnFrom?.includes("/") ? drawnFrom.slice(0, drawnFrom.lastIndexOf("/")) : "");
+  const batches = drawn.map((source) => source?.includes("/") ? source.slice(0, source.lastIndexOf("/")) : "");
   return new Set(batches).size < 2 ? [] : [`all that batch ${batches.find((name) => name !== "") ?? ""} differs in`];
 }
 

@@ -66,8 +66,8 @@ function tellingText({ discriminators, share, low, high }: CountReport): string 
   return discriminators.low > 0 ? `${telling}.` : `${telling}. The interval, being two-sided, still reaches down to none.`;
 }
 
-function missedText({ tasters, detectable }: CountReport): string {
-  return detectable === undefined
+function missedText({ tasters, missed }: CountReport): string {
+  return missed === undefined
     ? `With ${tasters} tasters not even a difference that everybody tells would surely be found.`
-    : `With ${tasters} tasters, a difference that fewer than ${shareText(detectable.share)} of tasters tell would probably be missed.`;
+    : `With ${tasters} tasters, a difference that fewer than ${shareText(missed.share)} of tasters tell would probably be missed.`;
 }

@@ -1,6 +1,7 @@
 import { capitalised } from "./season-words.js";
 import { SHOWN_AT } from "./tasting-limits.js";
-import { chanceText, movedText, scoreText } from "./tasting-words.js";
+import { movedText, scoreText } from "./tasting-score-words.js";
+import { chanceText } from "./tasting-words.js";
 import type { AttributeReport, TastingReport } from "./types.js";
 
 /** Which way an attribute is shown to have moved: by the exact test with the sheet allowed for, and by an interval clear of 0. */
@@ -27,8 +28,8 @@ export function whoMoved({ tasters, raised = 0, lowered = 0 }: AttributeReport, 
 }
 
 /** `with 8 tasters a change under 1.1 would probably be missed` */
-export function missedChange({ tasters, detectable }: AttributeReport, change: string): string | undefined {
-  return detectable === undefined ? undefined : `with ${tasters} tasters a ${change} under ${scoreText(detectable)} would probably be missed`;
+export function missedChange({ tasters, missed }: AttributeReport, change: string): string | undefined {
+  return missed === undefined ? undefined : `with ${tasters} tasters a ${change} under ${scoreText(missed)} would probably be missed`;
 }
 
 function chances({ adjusted = 1 }: AttributeReport, p: number): string {

@@ -315,6 +315,8 @@ export interface CountReport {
   readonly dPrime?: { readonly value?: number; readonly low: number; readonly high?: number };
   /** The least difference that this many tasters find in 8 tastings of 10: as d′, and as the share of tasters that tell. */
   readonly detectable?: { readonly dPrime: number; readonly share: number };
+  /** The difference that this many tasters miss as often as find; anything less is probably missed. */
+  readonly missed?: { readonly dPrime: number; readonly share: number };
 }
 
 export interface AttributeReport {
@@ -339,6 +341,8 @@ export interface AttributeReport {
   readonly standardised?: { readonly dz: number; readonly low: number; readonly high: number };
   /** The least mean difference that this many tasters, scattering so, find in 8 tastings of 10. */
   readonly detectable?: number;
+  /** The mean difference that they miss as often as find; anything less is probably missed. */
+  readonly missed?: number;
   /** One pair a taster: [taster, before, after]. */
   readonly pairs: readonly (readonly [string, number, number])[];
 }
@@ -374,6 +378,37 @@ export interface NextStep {
   readonly state: "due" | "overdue" | "blocked" | "later";
   readonly when?: string;
   readonly says: string;
+}
+
+/** A planned figure beside what the readings gave. */
+export interface PlanRow {
+  readonly figure: string;
+  readonly title: string;
+  readonly planned: PlannedReport;
+  readonly actual?: FigureReport;
+  /** Actual less planned (less the nearer end of a planned band), in the figure's unit. */
+  readonly difference?: number;
+  /** as planned: inside the readings' uncertainty; differs: beyond it; open: not read yet. */
+  readonly verdict: "as planned" | "differs" | "open";
+  readonly says: string;
+}
+
+/** Something to expect or to prepare, worked out before it happens. */
+export interface OutlookLine {
+  readonly id: string;
+  readonly what: string;
+  readonly value?: number;
+  readonly low?: number;
+  readonly high?: number;
+  readonly unit: string;
+  /** Whose number it is: the recipe's own, common practice, or what this brewery's batches show. */
+  readonly basis: "recipe" | "common practice" | "this brewery";
+  /** How many batches stand behind it. */
+  readonly batches?: number;
+  readonly method?: string;
+  /** Where it comes from, and what it leaves out. Whole sentences. */
+  readonly says: string;
+  readonly caution?: string;
 }
 
 export interface PhotoReport {
@@ -432,6 +467,10 @@ export interface BatchReport {
   readonly recipe: RecipeReport;
   readonly comparison?: ComparisonReport;
   readonly next: readonly NextStep[];
+  /** Plan against actual; empty without a plan. */
+  readonly planRows: readonly PlanRow[];
+  /** What to prepare and expect; empty for a finished batch. */
+  readonly outlook: readonly OutlookLine[];
   readonly working: readonly FigureWorking[];
   readonly photos: readonly PhotoReport[];
   /** Markdown, as written; untrusted. */

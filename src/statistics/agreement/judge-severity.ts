@@ -1,7 +1,9 @@
 import { fUpperTail } from "../distributions/f-ratio.js";
 import { studentTwoSided } from "../distributions/student-t.js";
+import { varianceShare } from "../numerics/householder.js";
+import { dot } from "../numerics/sums.js";
 import { findConnectedGroups, type ConnectedGroup, type JudgeScore } from "./connected-groups.js";
-import { fitSeverity, spreadOf, type SeverityModel } from "./severity-model.js";
+import { fitSeverity, type SeverityModel } from "./severity-model.js";
 
 /** Nothing ties the groups together: judges' severity can't be told from the entries' quality between them. */
 export interface UnlinkedJudges {
@@ -42,7 +44,7 @@ export function judgeSeverity(scores: readonly JudgeScore[]): LinkedJudges | Unl
     linked: true,
     entries: [...model.entries.keys()].map((entry) => {
       const { height, weights, shares } = adjusted(model, entry);
-      return { entry, adjustedMean: height, standardError: sigma * Math.sqrt(shares + spreadOf(model, weights)) };
+      return { entry, adjustedMean: height, standardError: sigma * Math.sqrt(shares + varianceShare(model, weights)) };
     }),
     judges: judgeEffects(model),
     residualStandardDeviation: sigma,
@@ -67,7 +69,7 @@ export function entryDifference(
   const [a, b] = [adjusted(model, first), adjusted(model, second)];
   const estimate = a.height - b.height;
   const shares = first === second ? 0 : a.shares + b.shares;
-  const spread = shares + spreadOf(model, a.weights.map((weight, j) => weight - (b.weights[j] ?? 0)));
+  const spread = shares + varianceShare(model, a.weights.map((weight, j) => weight - (b.weights[j] ?? 0)));
   const standardError = Math.sqrt(model.residualVariance * spread);
   return { estimate, standardError, p: estimate === 0 ? 1 : studentTwoSided(estimate / standardError, model.degreesOfFreedom) };
 }
@@ -75,15 +77,13 @@ export function entryDifference(
 function adjusted(model: SeverityModel, entry: string): { height: number; weights: readonly number[]; shares: number } {
   const row = model.entries.get(entry);
   if (row === undefined) throw new RangeError(`entryDifference: no scores for ${entry}`);
-  const height = row.coding.reduce((level, weight, j) => level - weight * (model.effects[j] ?? 0), row.mean);
-  return { height, weights: row.coding, shares: 1 / row.count };
+  return { height: row.mean - dot(row.coding, model.effects), weights: row.coding, shares: 1 / row.count };
 }
 
 function judgeEffects(model: SeverityModel): LinkedJudges["judges"] {
   const last = model.judges.length - 1;
   return model.judges.map((judge, index) => {
     const weights = model.effects.map((_, j): number => (index === last ? -1 : j === index ? 1 : 0));
-    const severity = weights.reduce((total, weight, j) => total + weight * (model.effects[j] ?? 0), 0);
-    return { judge, severity, standardError: Math.sqrt(model.residualVariance * spreadOf(model, weights)) };
+    return { judge, severity: dot(weights, model.effects), standardError: Math.sqrt(model.residualVariance * varianceShare(model, weights)) };
   });
 }

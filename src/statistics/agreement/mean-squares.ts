@@ -1,4 +1,5 @@
 import { requireFinite } from "../numerics/arguments.js";
+import { sum } from "../numerics/sums.js";
 import { mean } from "../samples/sample.js";
 
 /** Mean squares of a complete table of targets by judges. */
@@ -45,8 +46,4 @@ export function computeMeanSquares(caller: string, rows: readonly (readonly numb
     withinTargets: within / (targets * (judges - 1)),
     residual: rest / ((targets - 1) * (judges - 1)),
   };
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

@@ -1,5 +1,6 @@
 import { requireFinite } from "../numerics/arguments.js";
 import { solveLeastSquares } from "../numerics/householder.js";
+import { sumOfSquares } from "../numerics/sums.js";
 import { mean } from "../samples/sample.js";
 import { type JudgeScore } from "./connected-groups.js";
 
@@ -8,8 +9,8 @@ export interface SeverityModel {
   readonly judges: readonly string[];
   /** One effect a judge but the last, which is minus their sum. */
   readonly effects: readonly number[];
-  /** (XᵀX)⁻¹ = Σ root × rootᵀ over these. */
-  readonly roots: readonly (readonly number[])[];
+  /** How the effects vary together: see `varianceShare`. */
+  readonly inverseTriangle: readonly (readonly number[])[];
   readonly residualVariance: number;
   readonly degreesOfFreedom: number;
   /** Sum of squares that the judges explain beyond the entries. */
@@ -50,17 +51,12 @@ export function fitSeverity(scores: readonly JudgeScore[]): SeverityModel {
   return {
     judges,
     effects: solved.solution,
-    roots: solved.inverseTriangle,
+    inverseTriangle: solved.inverseTriangle,
     residualVariance: residual / degreesOfFreedom,
     degreesOfFreedom,
     explained: Math.max(0, sumOfSquares(centred) - residual),
     entries,
   };
-}
-
-/** wᵀ (XᵀX)⁻¹ w for a combination of the effects. */
-export function spreadOf(model: SeverityModel, weights: readonly number[]): number {
-  return sumOfSquares(model.roots.map((root) => root.reduce((sum, value, j) => sum + value * (weights[j] ?? 0), 0)));
 }
 
 /** Sum-to-zero coding: a 1 in the judge's own column, −1 in all for the last judge. */
@@ -78,8 +74,4 @@ function entryRows(scores: readonly JudgeScore[], codings: ReadonlyMap<string, r
     const coding = (rows[0] ?? []).map((_, j) => mean(rows.map((row) => row[j] ?? 0)));
     return [entry, { count: own.length, mean: mean(own.map((score) => score.score)), coding }];
   }));
-}
-
-function sumOfSquares(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value * value, 0);
 }

@@ -1,3 +1,5 @@
+import { dot, sumOfSquares } from "./sums.js";
+
 /**
  * Least squares by Householder reflections on columns scaled to unit length. It keeps the digits
  * that the normal equations square away.
@@ -33,6 +35,11 @@ export function solveLeastSquares(columns: readonly (readonly number[])[], y: re
   const solution = unscale(backSubstitute(triangle, rotated.slice(0, columns.length)));
   const inverseTriangle = columns.map((_, k) => unscale(backSubstitute(triangle, columns.map((_, j) => (j === k ? 1 : 0)))));
   return { solution, inverseTriangle, residuals: residualsOf(rotated, columns.length, reflections) };
+}
+
+/** wᵀ (XᵀX)⁻¹ w: the variance over σ² of Σ weight × solution. */
+export function varianceShare({ inverseTriangle }: Pick<LeastSquares, "inverseTriangle">, weights: readonly number[]): number {
+  return sumOfSquares(inverseTriangle.map((root) => dot(root, weights)));
 }
 
 interface Factors {
@@ -86,9 +93,5 @@ function residualsOf(rotated: readonly number[], reached: number, reflections: r
 }
 
 function norm(vector: readonly number[]): number {
-  return Math.sqrt(dot(vector, vector));
-}
-
-function dot(a: readonly number[], b: readonly number[]): number {
-  return a.reduce((total, value, i) => total + value * (b[i] ?? 0), 0);
+  return Math.sqrt(sumOfSquares(vector));
 }

@@ -1,3 +1,5 @@
+import { sumOfSquares } from "../numerics/sums.js";
+
 /**
  * Friedman's exact distribution: each judge's ranks, ties included, in every order alike.
  * Judges are added one at a time; since the samples are alike under the null, only the sorted rank
@@ -7,8 +9,11 @@
  * checked against R's exact points (friedman_exact_critical.csv).
  */
 
-/** Judges up to which the count stays within about 50 ms, by number of samples from 2 on; none above 6. */
-const mostJudges = [200, 60, 20, 8, 4];
+/**
+ * Judges up to which the count takes about 50 ms, by number of samples from 2 on; none above 6.
+ * Half ranks make more different sums.
+ */
+const mostJudges = { untied: [200, 60, 18, 8, 4], tied: [200, 60, 18, 6, 4] } as const;
 
 /**
  * P(Σ R² ≥ that of the table), R the rank sums, or undefined when the panel is too large to enumerate.
@@ -17,7 +22,8 @@ const mostJudges = [200, 60, 20, 8, 4];
  */
 export function friedmanExactP(ranks: readonly (readonly number[])[]): number | undefined {
   const samples = ranks[0]?.length ?? 0;
-  if (ranks.length > (mostJudges[samples - 2] ?? 0)) return undefined;
+  const tied = ranks.some((row) => new Set(row).size < samples);
+  if (ranks.length > (mostJudges[tied ? "tied" : "untied"][samples - 2] ?? 0)) return undefined;
   // Doubled mid-ranks are whole numbers.
   const doubled = ranks.map((row) => row.map((rank) => 2 * rank));
   const base = 2 * samples * ranks.length + 1;
@@ -108,6 +114,3 @@ function columnSums(rows: readonly (readonly number[])[]): number[] {
   return (rows[0] ?? []).map((_, j) => rows.reduce((total, row) => total + (row[j] ?? 0), 0));
 }
 
-function sumOfSquares(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value * value, 0);
-}

@@ -1,4 +1,5 @@
 import { fUpperTail } from "../distributions/f-ratio.js";
+import { sum } from "../numerics/sums.js";
 import { mean } from "./sample.js";
 
 export interface OneWayAnova {
@@ -56,8 +57,4 @@ function table(sumSquaresBetween: number, degreesBetween: number, sumSquaresWith
 function squaredDeviations(group: readonly number[]): number[] {
   const center = mean(group);
   return group.map((value) => (value - center) ** 2);
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

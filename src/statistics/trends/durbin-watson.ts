@@ -1,4 +1,5 @@
 import { requireFinite } from "../numerics/arguments.js";
+import { sumOfSquares } from "../numerics/sums.js";
 
 /**
  * Durbin–Watson statistic Σ (e_t − e_{t−1})² / Σ e_t²: about 2 when neighbouring residuals don't
@@ -12,7 +13,7 @@ import { requireFinite } from "../numerics/arguments.js";
  */
 export function durbinWatson(residuals: readonly number[]): number {
   requireFinite("durbinWatson", residuals, 2);
-  const total = residuals.reduce((sum, e) => sum + e * e, 0);
+  const total = sumOfSquares(residuals);
   if (total === 0) throw new RangeError("durbinWatson requires residuals that are not all zero");
   return residuals.slice(1).reduce((sum, e, t) => sum + (e - (residuals[t] ?? 0)) ** 2, 0) / total;
 }

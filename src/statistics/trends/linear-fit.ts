@@ -1,5 +1,6 @@
 import { studentTwoSided } from "../distributions/student-t.js";
 import { requireFinite, requireSameLength } from "../numerics/arguments.js";
+import { sumOfSquares } from "../numerics/sums.js";
 import { mean } from "../samples/sample.js";
 
 /** A straight line through points by least squares, with what its intervals need. */
@@ -52,7 +53,7 @@ interface Line {
 function withErrors(residuals: readonly number[], line: Line): LinearFit {
   const count = residuals.length;
   const degreesOfFreedom = count - 2;
-  const sumSquaresResidual = residuals.reduce((total, e) => total + e * e, 0);
+  const sumSquaresResidual = sumOfSquares(residuals);
   const residualStandardDeviation = Math.sqrt(sumSquaresResidual / degreesOfFreedom);
   const slopeStandardError = residualStandardDeviation / Math.sqrt(line.sumSquaresX);
   return {

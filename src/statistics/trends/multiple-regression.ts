@@ -1,7 +1,8 @@
 import { fUpperTail } from "../distributions/f-ratio.js";
 import { studentTwoSided } from "../distributions/student-t.js";
 import { requireFinite, requireSameLength } from "../numerics/arguments.js";
-import { solveLeastSquares, type LeastSquares } from "../numerics/householder.js";
+import { solveLeastSquares, varianceShare, type LeastSquares } from "../numerics/householder.js";
+import { dot, sumOfSquares } from "../numerics/sums.js";
 import { mean } from "../samples/sample.js";
 
 export interface Coefficient {
@@ -72,7 +73,7 @@ function assemble(solved: LeastSquares, { total, count, center }: Setting): Mult
   const judge = (estimate: number, spread: number): Coefficient => coefficient(estimate, Math.sqrt(variance * spread), degreesOfFreedom);
   const fRatio = total === 0 ? 0 : Math.max(0, total - residual) / columnCount / variance;
   return {
-    intercept: center && judge(interceptOf(solved, center), 1 / count + spreadOf(solved.inverseTriangle, center.centers)),
+    intercept: center && judge(interceptOf(solved, center), 1 / count + varianceShare(solved, center.centers)),
     coefficients: solved.solution.map((estimate, j) => judge(estimate, sumOfSquares(solved.inverseTriangle.map((root) => root[j] ?? 0)))),
     residualStandardDeviation: Math.sqrt(variance),
     degreesOfFreedom,
@@ -91,8 +92,8 @@ function assemble(solved: LeastSquares, { total, count, center }: Setting): Mult
  */
 export function linearContrast(fit: MultipleFit, weights: readonly number[]): Coefficient {
   requireSameLength("linearContrast", weights, fit.coefficients);
-  const estimate = fit.coefficients.reduce((sum, { estimate: b }, j) => sum + b * (weights[j] ?? 0), 0);
-  const spread = spreadOf(fit.covarianceRoots, weights);
+  const estimate = dot(fit.coefficients.map((term) => term.estimate), weights);
+  const spread = varianceShare({ inverseTriangle: fit.covarianceRoots }, weights);
   return coefficient(estimate, fit.residualStandardDeviation * Math.sqrt(spread), fit.degreesOfFreedom);
 }
 
@@ -102,14 +103,5 @@ function coefficient(estimate: number, standardError: number, degreesOfFreedom: 
 }
 
 function interceptOf(solved: LeastSquares, { centers, centerY }: { readonly centers: readonly number[]; readonly centerY: number }): number {
-  return solved.solution.reduce((height, estimate, j) => height - estimate * (centers[j] ?? 0), centerY);
-}
-
-/** wᵀ (XᵀX)⁻¹ w. */
-function spreadOf(roots: readonly (readonly number[])[], weights: readonly number[]): number {
-  return sumOfSquares(roots.map((root) => root.reduce((sum, value, j) => sum + value * (weights[j] ?? 0), 0)));
-}
-
-function sumOfSquares(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value * value, 0);
+  return centerY - dot(solved.solution, centers);
 }

@@ -1,5 +1,6 @@
 import { requireFinite, requireSameLength } from "../numerics/arguments.js";
 import { solveLeastSquares } from "../numerics/householder.js";
+import { sumOfSquares } from "../numerics/sums.js";
 import { mean } from "../samples/sample.js";
 
 /** Residual share of a column below which it counts as an exact alias of the others. */
@@ -29,8 +30,8 @@ function centre(column: readonly number[], first: readonly number[]): number[] {
 }
 
 function inflation(column: readonly number[], others: readonly (readonly number[])[]): number {
-  const total = column.reduce((sum, value) => sum + value * value, 0);
-  const left = independent(others).reduce(unexplained, [...column]).reduce((sum, value) => sum + value * value, 0);
+  const total = sumOfSquares(column);
+  const left = sumOfSquares(independent(others).reduce(unexplained, [...column]));
   return left / total < aliasShare ** 2 ? Infinity : Math.max(1, total / left);
 }
 
@@ -40,15 +41,11 @@ function independent(columns: readonly (readonly number[])[]): number[][] {
   for (const column of columns) {
     // Twice: once leaves rounding of the first subtraction behind.
     const rest = kept.reduce(unexplained, kept.reduce(unexplained, [...column]));
-    if (length(rest) > aliasShare * length(column)) kept.push(rest);
+    if (sumOfSquares(rest) > aliasShare ** 2 * sumOfSquares(column)) kept.push(rest);
   }
   return kept;
 }
 
 function unexplained(column: number[], direction: readonly number[]): number[] {
   return [...solveLeastSquares([direction], column).residuals];
-}
-
-function length(column: readonly number[]): number {
-  return Math.sqrt(column.reduce((sum, value) => sum + value * value, 0));
 }

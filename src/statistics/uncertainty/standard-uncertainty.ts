@@ -1,3 +1,4 @@
+import { sumOfSquares } from "../numerics/sums.js";
 import { type Uncertain } from "./uncertain.js";
 
 /**
@@ -7,7 +8,7 @@ import { type Uncertain } from "./uncertain.js";
  * Source: JCGM 100:2008, 5.1.2, equation (11a), with base readings independent of each other. Published.
  */
 export function standardUncertainty(uncertain: Uncertain): number {
-  return Math.sqrt(Object.values(uncertain.contributions).reduce((total, share) => total + share * share, 0));
+  return Math.sqrt(sumOfSquares(Object.values(uncertain.contributions)));
 }
 
 /**

@@ -18,7 +18,7 @@ const tally = <Item>(items: readonly Item[]): Map<Item, number> => {
   return counts;
 };
 
-describe("Williams squares (williams_*.csv; the square of six as in published notes)", () => {
+describe("Williams squares (williams_squares.csv; the square of six as in published notes)", () => {
   it.each([...groupedBy(fixture("williams_squares"), (row) => row.number("n_samples"))])("%i samples, row by row", (n, rows) => {
     const square = williamsSquare(n);
     for (const row of rows) {

@@ -128,6 +128,28 @@ describe("straight lines against R (trend_expected.csv: computed with R, slopes 
   });
 });
 
+describe("GUM H.3, calibration of a thermometer (JCGM 100:2008, table H.6; data and results from memory)", () => {
+  const rows = fixture("gum_h3_data");
+  const fit = linearFit(column(rows, "t_C").map((t) => t - 20), column(rows, "b_C"));
+  const at = (quantity: string): number =>
+    fixture("gum_expected").find((row) => row.text("example") === "GUM_H3_thermometer" && row.text("quantity") === quantity)?.number("computed_first_order") ?? Number.NaN;
+
+  it("intercept -0.1712 (0.0029), slope 0.00218 (0.00067), scatter 0.0035", () => {
+    expect(fit.intercept).toBeCloseTo(at("y1"), 6);
+    expect(fit.interceptStandardError).toBeCloseTo(at("s_y1"), 7);
+    expect(fit.slope).toBeCloseTo(at("y2"), 7);
+    expect(fit.slopeStandardError).toBeCloseTo(at("s_y2"), 8);
+    expect(fit.residualStandardDeviation).toBeCloseTo(at("s"), 7);
+  });
+
+  it("the correction at 30 °C is -0.1494 with standard uncertainty 0.0041", () => {
+    expect(predictAt(fit, 10)).toBeCloseTo(at("b(30)"), 6);
+    // Half-width at 95 % over Student's factor for 9 degrees of freedom, 2.262157 (textbook table).
+    const { low, high } = meanInterval(fit, 10);
+    expect((high - low) / 2 / 2.262157).toBeCloseTo(at("uc_b(30)"), 6);
+  });
+});
+
 describe("dose and temperature raised together (confounding_example.csv: invented data, results from R)", () => {
   const rows = fixture("confounding_example");
   const results = fixture("confounding_expected");

@@ -1,0 +1,59 @@
+import { linearFit, predictionInterval, slopeInterval, type LinearFit } from "../statistics/index.js";
+import type { BatchReport } from "./types.js";
+
+/** A mean over this brewery's own batches, with the spread one more batch can be expected in. */
+export interface OwnMean {
+  readonly batches: number;
+  readonly mean: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** What this brewery's own batches show of beer lost for each kilogram of hops. */
+export interface OwnHopLoss {
+  readonly batches: number;
+  readonly fit: LinearFit;
+  readonly lowLPerKg: number;
+  readonly highLPerKg: number;
+}
+
+/** Fewer batches than this say too little to stand beside common practice. */
+const LEAST_BATCHES = 5;
+
+/** Finished batches made on the same equipment. */
+export function comparableBatches(equipment: string | undefined, batches: readonly BatchReport[]): BatchReport[] {
+  return batches.filter((batch) => batch.status === "packaged" && batch.equipment === equipment);
+}
+
+/** Mean of a figure and the range two standard deviations wide that one more batch can be expected in. */
+export function ownMean(id: string, batches: readonly BatchReport[]): OwnMean | undefined {
+  const values = batches.flatMap((batch) => batch.figures[id]?.value ?? []);
+  if (values.length < LEAST_BATCHES) return undefined;
+  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+  const deviation = Math.sqrt(values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (values.length - 1));
+  return { batches: values.length, mean, low: mean - 2 * deviation, high: mean + 2 * deviation };
+}
+
+/**
+ * Total loss against hop mass over comparable batches: the slope is what a
+ * kilogram of hops costs here, dumps and what is left in the vessel included.
+ */
+export function ownHopLoss(form: string, batches: readonly BatchReport[]): OwnHopLoss | undefined {
+  const points = batches.flatMap((batch) => {
+    const mass = batch.figures["dry-hop-mass"]?.value;
+    const loss = batch.figures["loss-total"]?.value;
+    const sameForm = batch.dryHops.every((hop) => hop.form === form);
+    return mass === undefined || loss === undefined || !sameForm ? [] : [{ kg: mass / 1000, loss }];
+  });
+  const distinct = new Set(points.map((point) => point.kg)).size;
+  if (points.length < LEAST_BATCHES || distinct < 3) return undefined;
+  const fit = linearFit(points.map((point) => point.kg), points.map((point) => point.loss));
+  const { low, high } = slopeInterval(fit);
+  return { batches: points.length, fit, lowLPerKg: low, highLPerKg: high };
+}
+
+/** Loss to expect of one more batch with this mass of hops, L. */
+export function expectedLoss(own: OwnHopLoss, massKg: number): { readonly value: number; readonly low: number; readonly high: number } {
+  const { low, high } = predictionInterval(own.fit, massKg);
+  return { value: own.fit.intercept + own.fit.slope * massKg, low: Math.max(0, low), high };
+}
