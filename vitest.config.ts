@@ -20,8 +20,8 @@ export default defineConfig({
           globalSetup: ["tests/browser/build-demo.ts"],
           // One browser at a time: pages are opened from one file after the other.
           fileParallelism: false,
-          testTimeout: 180_000,
-          hookTimeout: 120_000,
+          testTimeout: 600_000,
+          hookTimeout: 300_000,
         },
       },
     ],

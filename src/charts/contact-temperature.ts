@@ -45,7 +45,7 @@ function contactOf(dryHop: DryHopReport, unit: DisplayUnit): readonly Contact[] 
 
 function drawContacts(contacts: readonly Contact[], unit: DisplayUnit, name: "wide" | "narrow"): Drawing {
   const layout = placeRows(contacts.map((contact) => ({ name: contact.name, value: contact.value })), name);
-  const scale = computeScale(contacts.flatMap(({ low, high }) => [low, high]), name === "wide" ? 6 : 4, { smallestStep: 0.5 });
+  const scale = computeScale(contacts.flatMap(({ low, high }) => [low, high]), name === "wide" ? 6 : 4, { smallestStep: 0.5, smallestRange: 5 });
   const placed = contacts.map((contact, index) => ({ ...contact, y: layout.middles[index] ?? 0 }));
   const axis = quantityX("from", axisTitle("Temperature", unit.label), { decimals: scale.decimals, hasGrid: !layout.isStacked });
   const spec = layeredSpec(layout.frame, layout.height, {

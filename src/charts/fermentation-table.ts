@@ -73,6 +73,12 @@ function temperatureColumns(series: SeriesReport, periods: Periods, system?: Uni
 
 function gravityColumn(title: string, series: SeriesReport, periods: Periods, system?: UnitSystem): Column {
   const unit = displayUnit(series.unit, system);
-  const cells = outlines(series, periods).map((each) => each === undefined ? "" : unit.formatValue(each.last));
+  const written = (value: number): string => series.source === "hand" && unit.label === "" ? asRead(value) : unit.formatValue(value);
+  const cells = outlines(series, periods).map((each) => each === undefined ? "" : written(each.last));
   return { column: unit.label === "" ? { title } : { title, unit: unit.label }, cells };
+}
+
+/** A hydrometer is read to half a division: 1.0125 keeps its fourth place, 1.012 has none. */
+function asRead(gravity: number): string {
+  return gravity.toFixed(4).replace(/0$/, "");
 }

@@ -14,6 +14,6 @@ export const CHART_CSS = `:root{${declarations(CHART_TOKENS.light)}}
 .chart-wide{max-width:680px}
 .chart-narrow{max-width:440px;margin-inline:auto}
 @media screen{.chart-narrow{display:none}
-@container (max-width:34.99rem){.chart-wide{display:none}.chart-narrow{display:block}}}
+@container (max-width:35.99rem){.chart-wide{display:none}.chart-narrow{display:block}}}
 @media print{.chart-narrow{display:none}.chart{break-inside:avoid}}
 `;

@@ -38,14 +38,15 @@ export function computeScale(values: readonly number[], wanted: number, options:
 }
 
 function widened(least: number, most: number, { smallestStep = 0, smallestRange = 0 }: ScaleOptions): [number, number] {
-  const shortest = Math.max(smallestRange, 2 * smallestStep, Math.abs(most) * 1e-9) || 2;
-  const length = Math.max((most - least) * (1 + 2 * PADDING), shortest);
+  const agree = most - least <= Math.abs(most) * 1e-9;
+  const shortest = Math.max(smallestRange, 2 * smallestStep, agree && smallestRange === 0 ? Math.abs(most) * 0.2 : 0);
+  const length = Math.max((most - least) * (1 + 2 * PADDING), shortest) || 2;
   const middle = (least + most) / 2;
   return [middle - length / 2, middle + length / 2];
 }
 
 /** Steps of an axis of days: quarters of a day, days, weeks. */
-const DAY_STEPS = [0.25, 0.5, 1, 2, 5, 7, 14, 28, 56, 112, 224, 365] as const;
+const DAY_STEPS = [0.05, 0.1, 0.25, 0.5, 1, 2, 5, 7, 14, 28, 56, 112, 224, 365] as const;
 
 /** Ticks of an axis of days, about `wanted` of them, between its ends, which stay where they are. */
 export function dayTicks(low: number, high: number, wanted: number): readonly number[] {

@@ -4,11 +4,11 @@
  *
  * @param written what was found
  * @param known the names that would have been right
- * @param most letters that may differ; else a third of them, at least one
+ * @param most letters that may differ; else a third of them, at least one; none in names of one or two letters
  */
 export function nearestName(written: string, known: Iterable<string>, most?: number): string | undefined {
   const target = folded(written);
-  const allowed = most ?? Math.max(1, Math.floor(target.length / 3));
+  const allowed = most ?? (target.length <= 2 ? 0 : Math.max(1, Math.floor(target.length / 3)));
   let nearest: string | undefined;
   let least = allowed + 1;
   for (const name of known) {

@@ -41,8 +41,8 @@ function textOfFile(problems: readonly Problem[]): string[] {
 
 function textOfProblem(problem: Problem): string {
   const { file, line, column, fix, code, severity } = problem;
-  const warning = severity === "warning" ? "warning: " : "";
-  return `${file}:${line}:${column}  ${warning}${sentence(problem)}\n    ${fix}\n    [${code}]\n`;
+  const warning = severity === "warning" ? " (a warning: the build goes on)" : "";
+  return `${file}:${line}:${column}  ${sentence(problem)}\n    ${fix}\n    [${code}]${warning}\n`;
 }
 
 function sentence({ field, expected, found }: Problem): string {

@@ -73,7 +73,7 @@ export function batchJsonSchema(): Record<string, unknown> {
 /** What the reading of a field takes as text, an editor sees as a number where YAML reads one. */
 function forEditor(schema: z.core.$ZodType, json: z.core.JSONSchema.BaseSchema): void {
   const { expects, example = "", holds, choices } = json as Partial<FieldAbout>;
-  for (const key of ["expects", "example", "holds", "unit", "range", "choices"]) delete json[key];
+  for (const key of ["expects", "example", "holds", "unit", "range", "choices"]) Reflect.deleteProperty(json, key);
   if (typeof json.default === "string" && json.type === "boolean") json.default = json.default === "true";
   if (expects === undefined || !(written(schema) instanceof z.ZodString)) return;
   const type = holds === "text or number" ? ["string", "number"] : holds === "number" ? "number" : "string";

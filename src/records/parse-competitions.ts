@@ -35,8 +35,7 @@ function readFolder(folder: string, paths: readonly string[], { read, zone, batc
     const parsed = parseCompetition(folder, present, zone);
     checkCompetition(parsed.rows, batches);
     const problems = parsed.problems();
-    const isRight = parsed.data !== undefined && !problems.some(({ severity }) => severity === "error");
-    if (!isRight || parsed.data === undefined) return { problems };
+    if (parsed.data === undefined || problems.some(({ severity }) => severity === "error")) return { problems };
     const record = { file: `${folder}/index.md`, slug: folder.slice(folder.lastIndexOf("/") + 1), data: parsed.data, body: parsed.body, ...plainRows(parsed.rows) };
     return { record, problems };
   });
@@ -50,7 +49,6 @@ function plainRows(rows: CompetitionRows): Pick<CompetitionRecord, keyof Competi
 }
 
 /** A row without what only the checks needed. */
-function plain<Row extends object>({ line, reader, ...row }: Lined<Row>): Row {
-  void [line, reader];
-  return row as unknown as Row;
+function plain<Row extends object>(lined: Lined<Row>): Row {
+  return Object.fromEntries(Object.entries(lined).filter(([key]) => key !== "line" && key !== "reader")) as Row;
 }

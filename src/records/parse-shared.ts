@@ -85,7 +85,7 @@ function parseNamed<Value>(name: string, schema: NamedSchema<Value>, content: st
 }
 
 /** The tool's own entries with a log's over them, whole entry by whole entry. */
-function over<Entry extends object, Own extends object>(defaults: ReadonlyMap<string, Entry>, own: readonly { readonly name: string; readonly value: Own }[], source: string): ReadonlyMap<string, Entry> {
+function over<Entry extends object>(defaults: ReadonlyMap<string, Entry>, own: readonly { readonly name: string; readonly value: object }[], source: string): ReadonlyMap<string, Entry> {
   const entries = own.map(({ name, value }) => [name, { ...value, source, status: "own" }] as unknown as [string, Entry]);
   return new Map([...defaults, ...entries]);
 }

@@ -12,7 +12,7 @@ export function recordFiles(paths: readonly string[], refused: readonly RefusedF
   const records = paths.filter((path) => /^batches\/(?:[^/]+\.md|[^/]+\/index\.md)$/u.test(path));
   const folders = paths.filter((path) => /^batches\/[^/]+\/$/u.test(path));
   const problems = folders.flatMap((folder) => folderProblem(folder, paths, records));
-  const isEmpty = records.length === 0 && problems.length === 0 && !refused.some(({ path }) => path.startsWith("batches"));
+  const isEmpty = records.length === 0 && problems.length === 0 && !refused.some(({ path }) => path === "." || path.startsWith("batches"));
   return { records, problems: isEmpty ? [problemAt("log/no-records", whole("batches"), {})] : problems };
 }
 

@@ -8,8 +8,12 @@ type Want = AimAttribute["want"];
 
 interface Judgement {
   readonly result: AimResult;
+  /** What was seen, in a few words: "+1.6, 0.5 to 2.7". */
+  readonly seen: string;
   readonly why: string;
 }
+
+type Verdict = Omit<Judgement, "seen">;
 
 /**
  * One attribute against what was wanted of it. Moved: shown to move (exact test, and an interval clear
@@ -17,8 +21,8 @@ interface Judgement {
  * way. Anything between is "can't tell". Recommendation of this project.
  */
 export function judgeAim(attribute: string, want: Want, primary: boolean, margin: number | undefined, tastings: readonly TastingReport[]): AimAttribute {
-  const { result, why } = judgement(attribute, want, margin, tastings);
-  return { attribute, want, primary, result, says: `${attribute}, to be ${WANTED[want]}: ${why}.` };
+  const { result, seen, why } = judgement(attribute, want, margin, tastings);
+  return { attribute, want, primary, result, seen, says: `${attribute}, to be ${WANTED[want]}: ${why}.` };
 }
 
 const WANTED: Readonly<Record<Want, string>> = { raise: "raised", lower: "lowered", hold: "held" };
@@ -29,20 +33,21 @@ function judgement(attribute: string, want: Want, margin: number | undefined, ta
     if (scored !== undefined) return judgeScores(scored, want, margin, tasting.roles?.after ?? "after");
   }
   const asked = tastings.flatMap(({ pairs = [] }) => pairs).find((pair) => pair.attribute === attribute);
-  return asked === undefined ? { result: "can't tell", why: "it wasn't scored" } : judgePair(asked, want, margin);
+  return asked === undefined ? { result: "can't tell", seen: "not scored", why: "it wasn't scored" } : judgePair(asked, want, margin);
 }
 
 function judgeScores(scored: AttributeReport, want: Want, margin: number | undefined, after: string): Judgement {
-  const seen = `${whoMoved(scored, after)}, ${movedText(scored.lift, scored.low, scored.high)}`;
+  const moved = movedText(scored.lift, scored.low, scored.high);
+  const seen = `${whoMoved(scored, after)}, ${moved}`;
   if (scored.p === undefined) {
-    return { result: "can't tell", why: `${seen}, and ${scored.tasters === 1 ? "one taster is" : `${scored.tasters} tasters are`} too few to conclude from` };
+    return { result: "can't tell", seen: `${moved} from ${scored.tasters === 1 ? "one taster" : `${scored.tasters} tasters`}, too few to conclude from`, why: `${seen}, and ${scored.tasters === 1 ? "one taster is" : `${scored.tasters} tasters are`} too few to conclude from` };
   }
   const { result, why } = want === "hold" ? judgeHold(scored, margin) : judgeMove(scored, want, margin);
-  return { result, why: `${seen}; ${why}` };
+  return { result, seen: `${moved} from ${scored.tasters} tasters`, why: `${seen}; ${why}` };
 }
 
 /** A fall wanted is a rise of the opposite. */
-function judgeMove(scored: AttributeReport, want: "raise" | "lower", margin: number | undefined): Judgement {
+function judgeMove(scored: AttributeReport, want: "raise" | "lower", margin: number | undefined): Verdict {
   const sign = want === "raise" ? 1 : -1;
   const { lift, low = lift, high = lift } = scored;
   const least = margin ?? 0;
@@ -57,7 +62,7 @@ function judgeMove(scored: AttributeReport, want: "raise" | "lower", margin: num
   return { result: "met", why: margin === undefined ? `a ${words} is shown; ${missed}` : `a ${words} is shown and reaches the ${least} asked for, as best estimated; ${missed}` };
 }
 
-function judgeHold(scored: AttributeReport, margin: number | undefined): Judgement {
+function judgeHold(scored: AttributeReport, margin: number | undefined): Verdict {
   const { lift, low = lift, high = lift } = scored;
   const direction = shownDirection(scored);
   if (margin === undefined) {
@@ -72,6 +77,10 @@ function judgeHold(scored: AttributeReport, margin: number | undefined): Judgeme
 
 /** A pair says which sample has more, never how much: enough where no margin was asked for. */
 function judgePair(pair: PairReport, want: Want, margin: number | undefined): Judgement {
+  return { seen: `${pair.after} of ${pair.after + pair.before} named after`, ...judgeNaming(pair, want, margin) };
+}
+
+function judgeNaming(pair: PairReport, want: Want, margin: number | undefined): Verdict {
   const seen = `${pair.after} named "after" as having more, ${pair.before} "before" (exact p ${chanceText(pair.p)})`;
   const shown = pair.tasters > DESCRIBED_ONLY && pair.p <= SHOWN_AT;
   if (!shown) return { result: "can't tell", why: `${seen}; a difference is not shown` };

@@ -56,19 +56,18 @@ function together(attributes: readonly AimAttribute[]): AimResult {
 
 const HEADS: Readonly<Record<AimResult, string>> = { met: "Met", "not met": "Not met", "can't tell": "Can't tell" };
 
-/** One sentence: the verdict, why, what else came of it, and what keeps it from being certain. */
+/** One sentence: the verdict with the numbers of what decided it, what else came of it, and what keeps it from being certain. */
 function sentence(result: AimResult, attributes: readonly AimAttribute[], decisive: AimAttribute | undefined, reservation: string | undefined): string {
   const told = decisive === undefined ? attributes.filter((attribute) => attribute.result === result) : [decisive];
   const rest = attributes.filter((attribute) => !told.includes(attribute));
-  const why = told.map(({ says }) => clause(says)).join("; for ");
-  const others = rest.length === 0 ? "" : `; of the rest, ${listed(rest.map((other) => `${other.attribute} ${RESTS[other.result]}`))}`;
-  const doubt = reservation === undefined ? "" : `; but ${reservation}`;
-  return `${HEADS[result]} for ${why}${others}${doubt}.`;
+  const why = listed(told.map(({ attribute, seen }) => `${attribute}: ${seen}`));
+  const others = RESULTS.flatMap((each) => {
+    const names = rest.filter((attribute) => attribute.result === each).map(({ attribute }) => attribute);
+    return names.length === 0 ? [] : [`${RESTS[each]} for ${listed(names)}`];
+  });
+  const doubt = reservation === undefined ? [] : [`but ${reservation}`];
+  return `${[`${HEADS[result]} for ${why}`, ...others, ...doubt].join("; ")}.`;
 }
 
-const RESTS: Readonly<Record<AimResult, string>> = { met: "met its aim", "not met": "did not meet its aim", "can't tell": "can't be told" };
-
-/** A sentence without its full stop, to stand inside another. */
-function clause(says: string): string {
-  return says.endsWith(".") ? says.slice(0, -1) : says;
-}
+const RESULTS: readonly AimResult[] = ["met", "not met", "can't tell"];
+const RESTS: Readonly<Record<AimResult, string>> = { met: "met", "not met": "not met", "can't tell": "can't tell" };

@@ -47,7 +47,7 @@ export function instrumentsOf(setup: Equipment | undefined): Instruments {
 }
 
 const NO_EQUIPMENT =
-  "No equipment is named, so common instrument limits are used: hydrometer ± 0.001, refractometer ± 0.2 °Bx, thermometer ± 0.5 °C, scale ± 1 g, volumes ± 0.25 L, pH ± 0.05.";
+  "No equipment is named, so common instrument limits are used: hydrometer ± 0.001, refractometer ± 0.2 °Bx, thermometer ± 0.5 °C, scale ± 1 g, volumes ± 0.25 L (a tenth of what is read in a jug), pH ± 0.05.";
 
 const COMMON_TEXT: Readonly<Record<string, string>> = {
   hydrometerSg: "hydrometer ± 0.001",

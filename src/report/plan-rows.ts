@@ -29,8 +29,8 @@ function differenceFrom(plan: PlannedReport, value: number): number {
 }
 
 function sayDifference(difference: number, unit: string, within: number, differs: boolean): string {
-  if (difference === 0) return "as planned";
   const { value, unit: printed } = formatNumber(Math.abs(difference), unit, within > 0 ? within : undefined);
+  if (Number(value) === 0) return "as planned";
   const amount = `${value} ${printed}`.trim();
   const side = difference > 0 ? "above" : "below";
   return differs ? `${amount} ${side} the plan` : `${amount} ${side}, within what the readings can be off by`;

@@ -2,10 +2,11 @@ import {
   alcoholByVolume, alcoholByWeight, apparentAttenuation, bitternessStand, bitternessTinseth, colorMorey, dryHopMass, energy, kegPressure,
   maltColorUnits, platoFromGravity, realAttenuation, realExtract, volumeShare,
 } from "../science/index.js";
+import type { QuantityRange } from "../records/index.js";
 import type { Quantity } from "../units/index.js";
 import { figureDefinition } from "./figures/index.js";
-import { apply, assumed, figureReport, isMissing, missing, scaled, type Known, type Result } from "./known.js";
-import { totalOf } from "./known-lists.js";
+import { apply, assumed, figureReport, isMissing, missing, scaled, withNote, type Known, type Result } from "./known.js";
+import { totalOf, weightedMeanOf } from "./known-lists.js";
 import { gravityReading } from "./readings.js";
 import type { Scene } from "./scene.js";
 import type { PlannedReport } from "./types.js";
@@ -84,17 +85,38 @@ function cellar(scene: Scene): Record<string, Result> {
   const { plan } = scene.batch;
   const volume = stated("plan.fermenter", plan?.fermenter, "L");
   const dose = stated("plan.dry_hop", plan?.dryHop, "g/L");
-  const contact = stated("plan.dry_hop_for", plan?.dryHopFor?.low, "h");
   return {
     "dry-hop-dose": dose,
     "dry-hop-mass": apply(dryHopMass, dose, volume),
-    "dry-hop-contact": isMissing(contact) ? contact : scaled(contact, 1 / 24, "d"),
-    "dry-hop-temperature": stated("plan.dry_hop_temperature", plan?.dryHopTemperature?.low, "C"),
+    ...plannedContact(scene),
     "crash-temperature": stated("plan.crash", plan?.crash, "C"),
     "crash-hours": stated("plan.crash_for", plan?.crashFor?.low, "h"),
     "package-yield": apply(volumeShare, stated("plan.package", plan?.package, "L"), volume),
     "keg-pressure": apply(kegPressure, stated("plan.carbonation", plan?.carbonation, "vol"), servingTemperature(scene), scene.atmosphericPressure),
   };
+}
+
+/**
+ * Contact is counted to the transfer, as the figure is: the planned days, then
+ * the planned crash with the hops still in the beer. A planned band counts by its middle.
+ */
+function plannedContact(scene: Scene): Record<string, Result> {
+  const { plan } = scene.batch;
+  const warm = middle("plan.dry_hop_for", plan?.dryHopFor, "h");
+  const cold = plan?.crashFor === undefined ? undefined : middle("plan.crash_for", plan.crashFor, "h");
+  const warmC = middle("plan.dry_hop_temperature", plan?.dryHopTemperature, "C");
+  const hours = cold === undefined ? warm : totalOf([warm, cold], "h");
+  const mean = cold === undefined ? warmC : weightedMeanOf([warmC, stated("plan.crash", plan?.crash, "C")], [warm, cold], "C");
+  const note = cold === undefined ? undefined : "Counted to the transfer: the planned days, then the planned crash with the hops still in.";
+  return {
+    "dry-hop-contact": withNote(isMissing(hours) ? hours : scaled(hours, 1 / 24, "d"), note),
+    "dry-hop-temperature": withNote(mean, note),
+  };
+}
+
+function middle(field: string, range: QuantityRange | undefined, unit: string): Result {
+  if (range === undefined) return missing(`${field} isn't planned`);
+  return assumed(field, (range.low.value + range.high.value) / 2, unit, `Planned: ${range.text}.`);
 }
 
 /** The temperature the package is to be carbonated at: its own, else what it is crashed to. */
@@ -104,9 +126,6 @@ function servingTemperature(scene: Scene): Result {
 }
 
 function bandOf(scene: Scene, id: string): { readonly low: number; readonly high: number } | undefined {
-  const { plan } = scene.batch;
-  const band = { "dry-hop-contact": plan?.dryHopFor, "dry-hop-temperature": plan?.dryHopTemperature, "crash-hours": plan?.crashFor }[id];
-  if (band === undefined || band.single) return undefined;
-  const scale = id === "dry-hop-contact" ? 1 / 24 : 1;
-  return { low: band.low.value * scale, high: band.high.value * scale };
+  const band = id === "crash-hours" ? scene.batch.plan?.crashFor : undefined;
+  return band === undefined || band.single ? undefined : { low: band.low.value, high: band.high.value };
 }

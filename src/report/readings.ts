@@ -3,10 +3,16 @@ import type { Quantity } from "../units/index.js";
 import type { Instruments } from "./instruments.js";
 import { apply, assumed, isMissing, missing, readingOf, type Result } from "./known.js";
 
-/** A volume brought to 20 °C, with the limit of the vessel's marks or its own. */
+/**
+ * A sample or a dump is read in a jug, not on the vessel's marks: common
+ * practice, a tenth of it, and never more than the marks can be off by.
+ */
+const SMALL_VOLUME_SHARE = 0.1;
+
+/** A volume brought to 20 °C, with its own limit, else that of the vessel's marks or of a smaller measure. */
 export function volumeReading(instruments: Instruments, field: string, volume: Quantity<"volume"> | undefined): Result {
   if (volume === undefined) return missing(`${field} isn't recorded`);
-  const read = readingOf(field, volume.value, "L", volume.limit ?? instruments.volumeL, volume.text);
+  const read = readingOf(field, volume.value, "L", volume.limit ?? Math.min(instruments.volumeL, SMALL_VOLUME_SHARE * volume.value), volume.text);
   if (volume.atC === undefined) return read;
   const temperature = readingOf(`${field} at`, volume.atC, "C", instruments.thermometerC, volume.text);
   return apply(volumeAt20, read, temperature);

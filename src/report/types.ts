@@ -369,6 +369,8 @@ export interface AimAttribute {
   readonly want: "raise" | "lower" | "hold";
   readonly primary: boolean;
   readonly result: AimResult;
+  /** What was seen, in a few words. */
+  readonly seen: string;
   /** Why, in one sentence with the numbers. */
   readonly says: string;
 }

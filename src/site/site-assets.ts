@@ -23,12 +23,12 @@ export function siteAssets(): SiteAsset[] {
 
 /**
  * The faces lie inside their stylesheet: a page opened from disk may not fetch a
- * font from the folder above in every browser, and a font that arrives later than
- * the text would move the page.
+ * font from the folder above in every browser. "optional": a face that isn't ready
+ * for the first paint isn't used on that page, so that nothing ever moves.
  */
 function fontFace({ file, style, weight }: (typeof FACES)[number]): string {
   const data = Buffer.from(bytesOf(`fonts/${file}`)).toString("base64");
-  return `@font-face{font-family:"Source Serif 4";font-style:${style};font-weight:${weight};font-display:block;src:url("data:font/woff2;base64,${data}") format("woff2")}`;
+  return `@font-face{font-family:"Source Serif 4";font-style:${style};font-weight:${weight};font-display:optional;src:url("data:font/woff2;base64,${data}") format("woff2")}`;
 }
 
 function textAsset(path: string, text: string): SiteAsset {

@@ -134,9 +134,14 @@ function rangeFault(value: number, kind: QuantityKind, unit: string): QuantityFa
   return value < 0 && !SIGNED.has(kind) ? { reason: "negative" } : undefined;
 }
 
+/** 1048 → `1.048`, 1049.5 → `1.0495`. */
+function withPoint(value: number): string {
+  return (value / 1000).toFixed(4).replace(/0$/u, "");
+}
+
 function gravityFault(value: number, unit: string): QuantityFault | undefined {
   if (unit === "SG") {
-    if (value >= 980 && value <= 1200) return { reason: "gravity-without-point", repaired: (value / 1000).toFixed(3) };
+    if (value >= 980 && value <= 1200) return { reason: "gravity-without-point", repaired: withPoint(value) };
     return value < 0.98 || value > 1.2 ? { reason: "out-of-range", low: 0.98, high: 1.2, unit: "SG" } : undefined;
   }
   return value < -5 || value > 45 ? { reason: "out-of-range", low: -5, high: 45, unit } : undefined;

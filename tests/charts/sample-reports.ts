@@ -1,5 +1,5 @@
 import type {
-  AttributeReport, CountReport, EventReport, LedgerReport, RelationReport, SeasonSeries, TimelineReport,
+  AttributeReport, CountReport, DryHopReport, EventReport, LedgerReport, RelationReport, SeasonSeries, TimelineReport,
 } from "../../src/report/index.js";
 
 /**
@@ -133,4 +133,12 @@ export function attribute(): AttributeReport {
 
 export function count(): CountReport {
   return { correct: 9, tasters: 12, p: 0.0039, share: 0.75, low: 0.43, high: 0.945, chance: 1 / 3 };
+}
+
+export function dryHops(): readonly DryHopReport[] {
+  const shared = { form: "pellet", into: "fermenter", added: "2026-02-03 19:10", notes: [] } as const;
+  return [
+    { ...shared, hop: "Cascade", slug: "cascade", grams: 92, temperatureMean: 13.1, temperatureLow: 12.4, temperatureHigh: 14.2 },
+    { ...shared, hop: "Chinook", slug: "chinook", temperatureMean: 12.8, temperatureLow: 12.4, temperatureHigh: 13.3 },
+  ];
 }

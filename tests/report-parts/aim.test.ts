@@ -35,7 +35,8 @@ describe("aimReport", () => {
   it("is met by a shown rise that reaches the margin", () => {
     const report = judged({ raise: ["peel"], primary: "peel", margin: 0.8 }, { peel: risen });
     expect(report.result).toBe("met");
-    expect(report.verdict).toContain("8 of 8 scored after higher, +1.5 (1.1 to 1.9)");
+    expect(report.attributes?.[0]?.says).toContain("8 of 8 scored after higher, +1.5 (1.1 to 1.9)");
+    expect(report.verdict).toBe("Met for peel: +1.5 (1.1 to 1.9) from 8 tasters.");
   });
 
   it("is not met when even the interval's end falls short of the margin", () => {
@@ -45,13 +46,13 @@ describe("aimReport", () => {
   it("can't tell when a shown rise may or may not reach the margin", () => {
     const report = judged({ raise: ["peel"], margin: 1.7 }, { peel: risen });
     expect(report.result).toBe("can't tell");
-    expect(report.verdict).toContain("a rise is shown, but not that it reaches the 1.7 asked for");
+    expect(report.attributes?.[0]?.says).toContain("a rise is shown, but not that it reaches the 1.7 asked for");
   });
 
   it("can't tell when neither a rise nor its absence is shown, and says what would be missed", () => {
     const report = judged({ raise: ["peel"], margin: 0.8 }, { peel: unclear });
     expect(report.result).toBe("can't tell");
-    expect(report.verdict).toMatch(/with 8 tasters a rise under \d\.\d would probably be missed/u);
+    expect(report.attributes?.[0]?.says).toMatch(/with 8 tasters a rise under \d\.\d would probably be missed/u);
   });
 
   it("takes a fall for a rise of the opposite", () => {
@@ -76,7 +77,7 @@ describe("aimReport", () => {
     const report = judged({ raise: ["peel"], hold: ["bitter"], primary: "peel", margin: 0.8 }, { peel: risen, bitter: unclear });
     expect(report.result).toBe("met");
     expect(report.attributes?.map(({ result }) => result)).toEqual(["met", "can't tell"]);
-    expect(report.verdict).toContain("of the rest, bitter can't be told");
+    expect(report.verdict).toContain("; can't tell for bitter");
   });
 
   it("asks all attributes where none is to decide", () => {
@@ -89,11 +90,11 @@ describe("aimReport", () => {
   it("claims nothing at five tasters or fewer", () => {
     const report = judged({ raise: ["peel"], margin: 0.8 }, { peel: [2, 2, 3, 2, 3] });
     expect(report.result).toBe("can't tell");
-    expect(report.verdict).toContain("5 tasters are too few to conclude from");
+    expect(report.verdict).toContain("from 5 tasters, too few to conclude from");
   });
 
   it("says that an attribute wasn't scored", () => {
-    expect(judged({ raise: ["peel"] }, {}).verdict).toBe("Can't tell for peel, to be raised: it wasn't scored.");
+    expect(judged({ raise: ["peel"] }, {}).verdict).toBe("Can't tell for peel: not scored.");
   });
 
   it("is softened by what else differed, or isn't recorded", () => {

@@ -58,6 +58,23 @@ describe("a recipe in two batches", () => {
     expect(row(hops("60 min boil"), hops("20 min stand at 80 C"), "Kettle hops").change).toBe("changed");
   });
 
+  it("is the same with another crop of the same hop, and with another pH read in the mash", () => {
+    const brew = (crop: number, ph: string): BatchReport => withRecipe("A", {
+      kettleHops: [line("Cascade", "40 g", `60 min boil, alpha 6.${crop % 10} %, crop ${crop}, lot A${crop}`)],
+      mash: [line("mash pH", ph, "at room temperature"), line("rest", "66 C", "for 60 min")],
+    });
+    expect(row(brew(2025, "5.35"), brew(2026, "5.4"), "Kettle hops")).toMatchObject({ before: "Cascade 40 g (60 min boil)", change: "same" });
+    expect(row(brew(2025, "5.35"), brew(2026, "5.4"), "Mash").change).toBe("same");
+  });
+
+  it("tells salts from what the water holds, which may not be recorded", () => {
+    const salts = line("gypsum", "4 g", "added");
+    const before = withRecipe("A", { water: [salts, line("calcium", "85 mg/L", "in the brewing water")] });
+    const after = withRecipe("B", { water: [salts] });
+    expect(row(before, after, "Salts added").change).toBe("same");
+    expect(row(before, after, "Brewing water").change).toBe("unknown");
+  });
+
   it("tells no dry hop from one that isn't recorded", () => {
     const hopped = reportOf("A", { dryHops: [{ hop: "Cascade", slug: "cascade", form: "pellet", into: "fermenter", grams: 110, added: "2026-03-18", notes: [] }] });
     const none = reportOf("B", { figures: { "dry-hop-mass": figure(0, "g") } });

@@ -11,7 +11,7 @@ export function reportOf(batch: string, fields: Partial<BatchReport> = {}): Batc
     batch, slug: batch.toLowerCase(), title: `Pale ${batch}`, status: "packaged", brewed: "2026-03-07", file: `batches/${batch.toLowerCase()}.md`,
     summary: "", figures: {}, missing: {}, planned: {}, checks: [], tastings: [], ledger: [], dryHops: [], packages: [], styleRows: [],
     recipe: { grist: [], kettleHops: [], dryHops: [], water: [], mash: [], additions: [] },
-    next: [], working: [], photos: [], notes: "", assumptions: [],
+    next: [], planRows: [], outlook: [], working: [], photos: [], notes: "", assumptions: [],
     ...fields,
   };
 }

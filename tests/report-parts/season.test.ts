@@ -151,16 +151,17 @@ describe("a season over time", () => {
   });
 
   it("tells a drift by the month", () => {
-    // Loss rises 0.1 L a batch, a fortnight apart: 0.1 × 30.4375 / 14 = 0.217 L a month, exactly on a line but for ± 0.01.
+    // Loss rises 0.1 L a batch, ± 0.01 by turns: slope 0.1 − 0.06/143 a batch (Σ x e = −0.06, Σ x² = 143); a fortnight
+    // apart that is × 30.4375 / 14 = 0.2165 L a month.
     const found = series(season(seasonOf(Array.from({ length: 12 }, (_, place) => [5, 1 + 0.1 * place + (place % 2 === 0 ? 0.01 : -0.01)] as const))), "loss-total");
     expect(found.claim).toBe("shown");
-    expect(found.says).toContain("It rose over the season, by 0.21");
+    expect(found.says).toContain("It rose over the season, by 0.216 L a month (0.212 to 0.22");
   });
 
   it("survives an empty season and one of a single planned batch", () => {
     expect(season([]).summary).toContain("No batch of this season is recorded.");
     const planned = season([reportOf("B-01", { status: "planned" })]);
-    expect(planned.summary).toBe("1 batch with brew dates on 2026-03-07: 1 planned. There are too few batches to speak of any trend. No tasting scored an attribute before and after.");
+    expect(planned.summary).toBe("1 batch with brew dates on 2026-03-07: 1 planned. Too few batches have the figures to ask about any trend. No tasting scored an attribute before and after.");
     expect(planned.relations).toEqual([]);
   });
 

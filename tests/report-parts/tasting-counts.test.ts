@@ -1,13 +1,19 @@
 import { describe, expect, it } from "vitest";
 import { tastingReports } from "../../src/report/tasting.js";
 import type { TastingReport } from "../../src/report/types.js";
-import { fixture } from "./fixture.js";
+import { fixture, type FixtureRow } from "./fixture.js";
 import { batchOf, recordOf, tastingOf, type Tasting } from "./records.js";
 
 function told(fields: Partial<Tasting>, aim?: Parameters<typeof batchOf>[0]): TastingReport {
   const [report] = tastingReports(recordOf(batchOf({ tastings: [tastingOf(fields)], ...aim })));
   if (report === undefined) throw new Error("no tasting came out");
   return report;
+}
+
+function discriminationExample(test: string, correct: number, tasters: number): FixtureRow {
+  const row = fixture("discrimination_examples").find((one) => one.text("protocol") === test && one.number("x") === correct && one.number("n") === tasters);
+  if (row === undefined) throw new Error(`no example of ${correct} of ${tasters} by ${test}`);
+  return row;
 }
 
 const votes = (before: number, after: number) => [{ sample: "before", count: before }, { sample: "after", count: after }];
@@ -36,14 +42,11 @@ describe("a triangle", () => {
 
   it("gives share, exact interval, discriminators and d′ as R does", () => {
     // discrimination_examples.csv, 7 of 12: COMPUTED with R (Clopper–Pearson limits mapped through the psychometric curve).
-    const row = fixture("discrimination_examples").find((one) => one.text("protocol") === "triangle" && one.text("x") === "7");
+    const row = discriminationExample("triangle", 7, 12);
     const { triangle } = told({ triangle: { correct: 7 }, tasters: 12 });
-    expect(triangle?.share).toBeCloseTo(row?.number("pc") ?? NaN, 7);
-    expect(triangle?.low).toBeCloseTo(row?.number("pc_cp_lo") ?? NaN, 7);
-    expect(triangle?.high).toBeCloseTo(row?.number("pc_cp_hi") ?? NaN, 7);
-    expect(triangle?.discriminators?.high).toBeCloseTo(row?.number("pd_cp_hi") ?? NaN, 7);
-    expect(triangle?.dPrime?.value).toBeCloseTo(row?.number("dprime") ?? NaN, 5);
-    expect(triangle?.dPrime?.high).toBeCloseTo(row?.number("dprime_hi") ?? NaN, 5);
+    const found = [triangle?.share, triangle?.low, triangle?.high, triangle?.discriminators?.high, triangle?.dPrime?.value, triangle?.dPrime?.high];
+    const columns = ["pc", "pc_cp_lo", "pc_cp_hi", "pd_cp_hi", "dprime", "dprime_hi"];
+    for (const [index, column] of columns.entries()) expect(found[index], column).toBeCloseTo(row.number(column), 5);
   });
 
   it("says up to how many could still tell, from the one-sided limit", () => {
@@ -59,7 +62,7 @@ describe("a triangle", () => {
     const { triangle } = told({ triangle: { correct: 6 }, tasters: 6 });
     expect(triangle?.dPrime).not.toHaveProperty("high");
     expect(triangle?.dPrime).not.toHaveProperty("value");
-    expect(triangle?.dPrime?.low).toBeCloseTo(1.6759996, 5); // discrimination_examples.csv, 6 of 6
+    expect(triangle?.dPrime?.low).toBeCloseTo(discriminationExample("triangle", 6, 6).number("dprime_lo"), 5);
   });
 
   it("is described only at five tasters or fewer, even when all are right", () => {
@@ -78,6 +81,14 @@ describe("a triangle", () => {
     expect(tasting.says[0]).toBe("Triangle: 5 right, but how many took the test isn't recorded.");
     expect(told({ triangle: {}, tasters: 8 }).says[0]).toBe("Triangle: triangle.correct isn't recorded.");
     expect(told({ duoTrio: {}, tasters: 8 }).says[0]).toBe("Duo-trio: duo_trio.correct isn't recorded.");
+  });
+
+  it("says the difference that such a panel finds in 8 of 10 tastings", () => {
+    // power_dprime.csv: at d′ 2 a triangle of 8 has power .33 and of 12 .45 (sensory.md 1.6), so both need more than 2 for .8.
+    const { triangle } = told({ triangle: { correct: 7 }, tasters: 12 });
+    expect(triangle?.detectable?.dPrime).toBeGreaterThan(2);
+    expect(triangle?.missed?.dPrime).toBeGreaterThan(2);
+    expect(triangle?.missed?.dPrime).toBeLessThan(triangle?.detectable?.dPrime ?? 0);
   });
 
   it("notes that at the edge the two-sided interval may reach down to none", () => {

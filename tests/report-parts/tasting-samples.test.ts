@@ -1,8 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { tastingReports } from "../../src/report/tasting.js";
-import { at, batchOf, q, ranksOf, recordOf, tastingOf } from "./records.js";
+import { at, batchOf, q, ranksOf, recordOf, tastingOf, type Tasting } from "./records.js";
 
 const control = { kept: "control", at: at("2026-03-18 18:30"), stored: "1 C, purged bottle" };
+/** A tasting that doesn't say what else differed. */
+function silent(): Tasting {
+  return Object.fromEntries(Object.entries(tastingOf()).filter(([key]) => key !== "differs")) as Tasting;
+}
+
 const keg = { into: "keg" as const, date: at("2026-03-24"), carbonation: q("2.4 vol", "carbonation") };
 
 describe("tastings of a record", () => {
@@ -30,8 +35,7 @@ describe("tastings of a record", () => {
 
 describe("what differed between the samples", () => {
   it("is said as not recorded where the record doesn't say", () => {
-    const { differs: _, ...silent } = tastingOf();
-    const [report] = tastingReports(recordOf(batchOf({ tastings: [{ ...silent, triangle: { correct: 9 }, tasters: 12 }] })));
+    const [report] = tastingReports(recordOf(batchOf({ tastings: [{ ...silent(), triangle: { correct: 9 }, tasters: 12 }] })));
     expect(report?.comparable).toBe("not recorded");
     expect(report?.differs).toEqual(["Not recorded: what else differed between the samples."]);
     expect(report?.says.at(-1)).toContain("what else differed between the samples isn't recorded");
@@ -52,8 +56,7 @@ describe("what differed between the samples", () => {
 
   it("includes how a kept sample was stored and how long, with a caution", () => {
     // 18 March to 2 April is 15 days; 24 March to 2 April is 9.
-    const { differs: _, ...silent } = tastingOf();
-    const [report] = tastingReports(recordOf(batchOf({ samples: [control], package: [keg], tastings: [silent] })));
+    const [report] = tastingReports(recordOf(batchOf({ samples: [control], package: [keg], tastings: [silent()] })));
     expect(report?.differs).toEqual([
       "The sample kept as control was drawn 15 days before the tasting and kept so: 1 C, purged bottle.",
       "The keg was filled 9 days before the tasting.",
@@ -61,6 +64,13 @@ describe("what differed between the samples", () => {
       "Not recorded: what else differed between the samples.",
     ]);
     expect(report?.cautions?.[0]).toContain("can burst");
+  });
+
+  it("isn't another batch where a sample carries the batch's own number", () => {
+    const samples = [{ sample: "before", value: "TP-03/control" }, { sample: "after", value: "TP-03/keg" }];
+    const [report] = tastingReports(recordOf(batchOf({ samples: [control], tastings: [tastingOf({ samples })] })));
+    expect(report?.comparable).toBe("nothing else");
+    expect(report?.differs[0]).toContain("The sample kept as control was drawn 15 days before the tasting");
   });
 
   it("includes everything when a sample is of another batch", () => {

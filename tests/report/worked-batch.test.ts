@@ -153,9 +153,9 @@ describe("one whole batch worked by hand", () => {
   });
 
   it("gives uncertainties that a hand would: gravity, dose, losses", () => {
-    // 2 × 0.001/√3; dose: 4.878 × 2 √((1/100)² + (0.25² + 0.25²)/20.5²)/√3; loss of two volumes: 2 √(2 × 0.25²/3)
+    // 2 × 0.001/√3; dose: 4.878 × 2 √((1/100)² + (0.25² + 0.05²)/20.5²)/√3, the half-litre sample read in a jug to a tenth; loss of two volumes: 2 √(2 × 0.25²/3)
     expect(report.figures["original-gravity"]?.plusMinus).toBeCloseTo(0.001155, 6);
-    expect(report.figures["dry-hop-dose"]?.plusMinus).toBeCloseTo(0.1124, 3);
+    expect(report.figures["dry-hop-dose"]?.plusMinus).toBeCloseTo(0.0899, 3);
     expect(report.figures["loss-total"]?.plusMinus).toBeCloseTo(0.4082, 4);
     // The probe's one error stays whole in a mean and goes out of a difference: 2 × 0.3/√3.
     expect(report.figures["fermentation-temperature"]?.plusMinus).toBeCloseTo(0.3464, 4);

@@ -165,7 +165,7 @@ export const fullBatch: BatchReport = {
       { part: "process", what: "Crash hold", before: "not recorded", after: "42 h", change: "unknown" },
     ],
   },
-  next: [], working, photos: [{ file: "batches/2026-01-tideline-3/boil.jpg", alt: "The kettle at a rolling boil" }],
+  next: [], planRows: [], outlook: [], working, photos: [{ file: "batches/2026-01-tideline-3/boil.jpg", alt: "The kettle at a rolling boil" }],
   notes: "Half past six on the quay, frost on the hose.\n\n# Kettle\n\n![The kettle at a rolling boil](boil.jpg)\n\n| day | gravity |\n|---|--:|\n| 4 | 1.0125 |\n\nSee [the second go](tp-02.html) and [the harbour](https://example.org/tide).",
   swatch: { css: "#d08a2e", glassCm: 8, ebc: 14 },
   assumptions: ["No limit is given for the volume marks, so 0.25 L is taken, as is common."],

@@ -8,7 +8,7 @@ export const minimalBatch: BatchReport = {
   batch: "TP-02", slug: "tp-02", title: "Tideline Pale, second go", status: "packaged", brewed: "2025-12-06", file: "batches/tp-02.md",
   summary: "Nothing is measured: the record holds a title, a number and a brew date.",
   figures: {}, missing: { abv: "fermenter.gravity isn’t recorded", "original-gravity": "fermenter.gravity isn’t recorded", "loss-total": "fermenter.volume isn’t recorded" },
-  planned: {}, checks: [], tastings: [], ledger: [], dryHops: [], packages: [], styleRows: [], recipe: noRecipe, next: [], working: [], photos: [], notes: "", assumptions: [],
+  planned: {}, checks: [], tastings: [], ledger: [], dryHops: [], packages: [], styleRows: [], recipe: noRecipe, next: [], planRows: [], outlook: [], working: [], photos: [], notes: "", assumptions: [],
 };
 
 /** A batch that is still to be brewed: figures from the plan only. */

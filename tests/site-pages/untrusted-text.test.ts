@@ -9,7 +9,7 @@ const attack = '"><script>alert(1)</script><img src=x onerror=alert(2)>';
 /** Renders the page of the full batch with parts of its record changed. */
 const page = (changes: Partial<BatchReport>): string => rendered(sampleSite(sampleLog([{ ...fullBatch, ...changes }])), "batches/tp-03.html");
 const notes = (text: string): string => {
-  const html = page({ notes: text });
+  const html = page({ notes: text, photos: [] });
   return html.slice(html.indexOf('<div class="notes">'), html.indexOf('<section class="part" id="working">'));
 };
 
@@ -26,7 +26,7 @@ describe("text of a record", () => {
     const log = sampleLog([hostile]);
     const files = sampleSite({ ...log, club: { ...log.club, name: attack }, hops: [{ name: attack, slug: "cascade", batches: ["tp-03"] }], leftOut: [{ file: attack, why: attack }] });
     for (const { path, render } of files.filter((file) => file.path.endsWith(".html"))) {
-      expect(render(), path).not.toMatch(/<script>|<img src=x|onerror=alert\(2\)>(?!&)/u);
+      expect(render(), path).not.toMatch(/<script>alert|<img src=x/u);
       expect(render(), path).not.toMatch(/<[a-z][^<>]* onerror=/u);
     }
   });
@@ -48,7 +48,7 @@ describe("text of a record", () => {
     const html = notes("[web](https://example.org/a?b=c&d) [post](mailto:club@example.org) [itself](tp-03.html#ledger)");
     expect(html).toContain('<a href="https://example.org/a?b=c&amp;d" rel="noopener nofollow ugc">web</a>');
     expect(html).toContain('<a href="mailto:club@example.org"');
-    expect(html).toContain('<a href="tp-03.html#ledger">itself</a>');
+    expect(html).toContain('<a href="#ledger">itself</a>');
   });
 
   it("shows a photo beside the record and no other picture", () => {

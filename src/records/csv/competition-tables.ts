@@ -1,11 +1,11 @@
 import type { BestOfShowRow, EntryRow, FinalRow, JudgeRow, SheetRow } from "../competition-record.js";
 import type { Competition } from "../schema/index.js";
-import { RowReader, type Columns } from "./cells.js";
+import { type RowReader, type Columns } from "./cells.js";
 
 /** A row as read, with the line it stands on. */
 export type Lined<Row> = Row & { readonly line: number; readonly reader: RowReader };
 
-/** How one of a competition's files is read. */
+/** How one of a competition's files is read: a row comes back where its keys are there, so that it can still be compared. */
 export interface CompetitionTable<Row> {
   readonly file: string;
   readonly columns: (sheet: Competition["sheet"]) => Columns;
@@ -17,7 +17,7 @@ export const ENTRIES: CompetitionTable<EntryRow> = {
   columns: () => ({ required: ["entry"], optional: ["code", "flight", "style", "brewer", "title", "batch", "allergens", "declared"] }),
   read: (row) => {
     const entry = row.required("entry", "a registration id");
-    return row.ok ? { entry, ...given(row, ["code", "flight", "style", "brewer", "title", "batch"]), allergens: row.names("allergens"), declared: row.names("declared") } : undefined;
+    return entry !== "" ? { entry, ...given(row, ["code", "flight", "style", "brewer", "title", "batch"]), allergens: row.names("allergens"), declared: row.names("declared") } : undefined;
   },
 };
 
@@ -26,7 +26,7 @@ export const JUDGES: CompetitionTable<JudgeRow> = {
   columns: () => ({ required: ["judge"], optional: ["brewer", "flights"] }),
   read: (row) => {
     const judge = row.required("judge", "a judge's code");
-    return row.ok ? { judge, ...given(row, ["brewer"]), flights: row.names("flights") } : undefined;
+    return judge !== "" ? { judge, ...given(row, ["brewer"]), flights: row.names("flights") } : undefined;
   },
 };
 
@@ -41,7 +41,7 @@ export const SCORES: CompetitionTable<SheetRow> = {
     const judge = row.required("judge", "a judge of judges.csv");
     const code = row.required("code", "a code of entries.csv");
     const sections = sheet.map(({ section, value }) => sectionOf(row, section, value));
-    return row.ok ? { flight, judge, code, sections, ...given(row, ["comment"]) } : undefined;
+    return ![flight, judge, code].includes("") ? { flight, judge, code, sections, ...given(row, ["comment"]) } : undefined;
   },
 };
 
@@ -55,7 +55,7 @@ export const FINALS: CompetitionTable<FinalRow> = {
     const most = sheet.reduce((sum, { value }) => sum + value, 0);
     if (score !== undefined && (score < 0 || score > most)) row.report("competition/score-above", "score", { maximum: `${most}` });
     const place = row.wholeNumber("place", "a place, 1 for the first");
-    return row.ok ? { flight, code, ...(score === undefined ? {} : { score }), ...(place === undefined ? {} : { place }), ...given(row, ["decision"]) } : undefined;
+    return ![flight, code].includes("") ? { flight, code, ...(score === undefined ? {} : { score }), ...(place === undefined ? {} : { place }), ...given(row, ["decision"]) } : undefined;
   },
 };
 
@@ -67,7 +67,7 @@ export const BEST_OF_SHOW: CompetitionTable<BestOfShowRow> = {
     const code = row.required("code", "a code of entries.csv");
     row.required("rank", "a rank, 1 for the first");
     const rank = row.wholeNumber("rank", "a rank, 1 for the first");
-    return row.ok && rank !== undefined ? { judge, code, rank } : undefined;
+    return ![judge, code].includes("") && rank !== undefined ? { judge, code, rank } : undefined;
   },
 };
 

@@ -7,6 +7,7 @@ export class CsvProblems {
   readonly #file: string;
   readonly #listed: Problem[] = [];
   #more = 0;
+  #moreFrom = 1;
   readonly #lineText: (line: number) => string;
   readonly #separator: string;
 
@@ -18,7 +19,7 @@ export class CsvProblems {
 
   /** At a cell: `column` is its name, `index` its position in the row. */
   addCell<Code extends ProblemCode>(code: Code, cell: CellPlace, given: Given<Code>): void {
-    this.#add(() => problemAt(code, this.placeOf(this.#file, cell), given));
+    this.#add(cell.line, () => problemAt(code, this.placeOf(this.#file, cell), given));
   }
 
   placeOf(file: string, { line, column, index, found }: CellPlace): Place {
@@ -28,12 +29,12 @@ export class CsvProblems {
 
   /** At a whole line. */
   addLine<Code extends ProblemCode>(code: Code, line: number, given: Given<Code>, found = this.#lineText(line)): void {
-    this.#add(() => problemAt(code, { file: this.#file, line, column: 1, field: line === 1 ? "header" : `row ${line}`, found }, given));
+    this.#add(line, () => problemAt(code, { file: this.#file, line, column: 1, field: line === 1 ? "header" : `row ${line}`, found }, given));
   }
 
   list(): Problem[] {
     if (this.#more === 0) return this.#listed;
-    const place = { file: this.#file, line: this.#listed.at(-1)?.line ?? 1, column: 1, field: "", found: "" };
+    const place = { file: this.#file, line: this.#moreFrom, column: 1, field: "", found: "" };
     return [...this.#listed, problemAt("csv/more", place, { count: this.#more.toLocaleString("en") })];
   }
 
@@ -41,9 +42,12 @@ export class CsvProblems {
     return this.#listed.length === 0;
   }
 
-  #add(problem: () => Problem): void {
+  #add(line: number, problem: () => Problem): void {
     if (this.#listed.length < MOST_LISTED) this.#listed.push(problem());
-    else this.#more += 1;
+    else {
+      if (this.#more === 0) this.#moreFrom = line;
+      this.#more += 1;
+    }
   }
 }
 

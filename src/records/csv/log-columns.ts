@@ -29,6 +29,7 @@ export const PLAIN_HEADER = "time,temperature [C],gravity [SG]";
 
 /** The columns of the tool's own form: `time`, then a measure and its unit in square brackets each. */
 export function plainColumns({ header, problems }: CsvTable): LogColumns | undefined {
+  if (header.length === 0) return undefined;
   const measures = new Map<Measure, MeasureColumn>();
   const known = ["time", ...Object.values(EXAMPLE)];
   for (const [index, column] of header.entries()) {
@@ -43,11 +44,13 @@ export function plainColumns({ header, problems }: CsvTable): LogColumns | undef
   }
   const time = header.indexOf("time");
   if (time === -1) problems.addLine("csv/column-missing", 1, { column: "time" });
+  if (measures.size === 0 && problems.isEmpty) problems.addLine("csv/column-missing", 1, { column: EXAMPLE.temperature });
   return time === -1 || measures.size === 0 ? undefined : { time, timeHeader: "time", measures };
 }
 
 /** The columns that a record names of another device's file; its others are left alone. */
 export function mappedColumns({ header, problems }: CsvTable, source: ForeignLog): LogColumns | undefined {
+  if (header.length === 0) return undefined;
   const measures = new Map<Measure, MeasureColumn>();
   const timeHeader = source.time ?? "time";
   const time = placeOf(timeHeader);

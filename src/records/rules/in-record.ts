@@ -58,3 +58,11 @@ export const purgeIsOneWay: RecordRule = (input) => (input.batch.package ?? []).
   return foreign.filter((field) => purge[field] !== undefined)
     .map((field) => problem(input, ["package", index, "purge", field], "record/purge-mixed", { by, field }));
 });
+
+/** A file of another device is of use only where a column of it is named. */
+export const mappedLogNamesColumns: RecordRule = (input) => (input.batch.fermentation?.log ?? []).flatMap((source, index) => {
+  const isNamed = source.standard || source.temperature !== undefined || source.gravity !== undefined || source.pressure !== undefined;
+  const expects = "the header of a column: temperature, gravity or pressure";
+  const path = ["fermentation", "log", index, "temperature"];
+  return isNamed ? [] : [problem(input, path, "record/field-missing", { expects, example: "Beer temp (F)", field: "temperature" })];
+});

@@ -51,7 +51,7 @@ export const boil = fields("The boil", {
 export const hopLot = {
   hop: text("The hop's name, as in hops.yaml", { example: "Cascade" }).exactOptional(),
   form: choice("What was added", ["pellet", "cone", "concentrate"]).exactOptional(),
-  amount: quantity("mass", "How much went in", { example: "40 g" }).exactOptional(),
+  amount: quantity("mass", "How much went in", { example: "70 g" }).exactOptional(),
   alpha: quantity("share", "Alpha acids of this lot; else from hops.yaml", { example: "6.2 %", high: 80 }).exactOptional(),
   oil: quantity("oil", "Oil of this lot; else from hops.yaml", { example: "1.3 mL/100g" }).exactOptional(),
   crop: count("Year of harvest", { low: 1990, high: 2199, example: "2025" }).exactOptional(),

@@ -27,7 +27,7 @@ function votesOf(written: Readonly<Record<string, unknown>>, own: readonly strin
 const pair = about(
   z.object({ attribute: text("The attribute asked about", { example: "orange peel" }), tasters: fewer })
     .catchall(answer)
-    .transform((written) => ({ attribute: String(written.attribute), ...votesOf(written, ["attribute", "tasters"]) })),
+    .transform((written) => ({ attribute: written.attribute, ...votesOf(written, ["attribute", "tasters"]) })),
   { says: "Which of two samples has more of a named attribute: the attribute, and how many named each sample", expects: "fields: attribute, and a count for each sample", example: "{attribute: orange peel, after: 10, before: 2}" },
 );
 

@@ -20,12 +20,12 @@ const MOST_ROUNDS = 6;
 /** Holds a file's plain data against its schema. */
 export function validate<Schema extends z.ZodType>(schema: Schema, tree: YamlTree): Validated<Schema> {
   type Output = CamelCased<z.output<Schema>>;
-  if (tree.data === undefined && tree.problems.length > 0) return { partial: {} as Partial<Output>, written: {}, problems: tree.problems };
-  const data = tree.data ?? Object.create(null);
+  if (tree.data === undefined && tree.problems.length > 0) return { partial: {}, written: {}, problems: tree.problems };
+  const data: unknown = tree.data ?? {};
   const parsed = schema.safeParse(data);
   if (parsed.success) {
     const value = camelCased(parsed.data);
-    return { ...(tree.problems.length === 0 ? { value } : {}), partial: value as Partial<Output>, written: parsed.data, problems: tree.problems };
+    return { ...(tree.problems.length === 0 ? { value } : {}), partial: value, written: parsed.data, problems: tree.problems };
   }
   const problems = [...tree.problems, ...issueProblems(parsed.error.issues, schema, { ...tree, data })];
   const written = partlyParsed(schema, data, flattened(parsed.error.issues, { data }));
@@ -51,13 +51,17 @@ function dropWrong(data: unknown, issue: z.core.$ZodIssue): void {
   for (const path of paths) drop(data, path);
 }
 
-/** Removes the field at a path; where it isn't there, or is an entry of a list, the field around it. */
+/** Removes the field at a path; where it isn't there, or is an entry of a list but its last, the field around it. */
 function drop(data: unknown, path: FieldPath): void {
   for (let depth = path.length; depth > 0; depth -= 1) {
     const holder = path.slice(0, depth - 1).reduce<unknown>((value, segment) => (typeof value === "object" && value !== null ? (value as Record<PropertyKey, unknown>)[segment] : undefined), data);
     const last = path[depth - 1];
+    if (Array.isArray(holder) && last === holder.length - 1) {
+      holder.pop();
+      return;
+    }
     if (typeof holder !== "object" || holder === null || Array.isArray(holder) || last === undefined || !Object.hasOwn(holder, last)) continue;
-    delete (holder as Record<PropertyKey, unknown>)[last];
+    Reflect.deleteProperty(holder, last);
     return;
   }
 }

@@ -26,10 +26,10 @@ export function wordsOf(schema: z.core.$ZodType): FieldWords {
 /** The fields that a schema's value may have, by name; none where it isn't made of fields. */
 export function fieldsOf(schema: z.core.$ZodType): ReadonlyMap<string, z.core.$ZodType> {
   const inner = written(schema);
-  if (inner instanceof z.ZodObject) return new Map(Object.entries(inner.shape as Record<string, z.core.$ZodType>));
+  if (inner instanceof z.ZodObject) return new Map(Object.entries(inner.shape));
   if (inner instanceof z.ZodUnion) {
     for (const option of inner.options) {
-      const fields = fieldsOf(option as z.core.$ZodType);
+      const fields = fieldsOf(option);
       if (fields.size > 0) return fields;
     }
   }
@@ -41,7 +41,7 @@ export function itemOf(schema: z.core.$ZodType): z.core.$ZodType | undefined {
   const inner = written(schema);
   if (inner instanceof z.ZodArray) return inner.element;
   if (!(inner instanceof z.ZodUnion)) return namedItemOf(inner);
-  return inner.options.map((option) => itemOf(option as z.core.$ZodType)).find((item) => item !== undefined);
+  return inner.options.map((option) => itemOf(option)).find((item) => item !== undefined);
 }
 
 /** The schema of each value whose name the record chooses itself, where there are such. */
@@ -49,7 +49,7 @@ export function namedItemOf(schema: z.core.$ZodType): z.core.$ZodType | undefine
   const inner = written(schema);
   if (inner instanceof z.ZodRecord) return inner.valueType;
   if (inner instanceof z.ZodObject) return inner.def.catchall instanceof z.ZodNever ? undefined : inner.def.catchall;
-  return inner instanceof z.ZodUnion ? inner.options.map((option) => namedItemOf(option as z.core.$ZodType)).find((item) => item !== undefined) : undefined;
+  return inner instanceof z.ZodUnion ? inner.options.map((option) => namedItemOf(option)).find((item) => item !== undefined) : undefined;
 }
 
 /** The schema at a path of names and positions, or undefined where the path leaves the schema. */

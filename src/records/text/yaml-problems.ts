@@ -1,4 +1,8 @@
-import type { YAMLParseError } from "yaml";
+/** What the parser tells of a broken rule. */
+export interface YamlComplaint {
+  readonly code: string;
+  readonly message: string;
+}
 
 interface Rule {
   readonly rule: string;
@@ -26,7 +30,10 @@ const RULES: Readonly<Record<string, Rule>> = {
 const OTHER: Rule = { rule: "YAML that can be read", fix: "Write name: value lines, with lists as [a, b]" };
 
 /** The rule that was broken and what to do about it. */
-export function ruleOf(error: YAMLParseError): Rule {
+export function ruleOf(error: YamlComplaint): Rule {
+  if (error.code === "UNEXPECTED_TOKEN" && error.message.includes("at node end")) {
+    return { rule: "nothing after a closing quote or bracket", fix: "Put the whole text in quotes; within single quotes write an apostrophe twice: 'don''t'" };
+  }
   if (error.code === "MISSING_CHAR" && error.message.includes("quote")) {
     return { rule: "a closing quote", fix: "Close the quote; within single quotes write an apostrophe twice: 'don''t'" };
   }
@@ -34,6 +41,6 @@ export function ruleOf(error: YAMLParseError): Rule {
 }
 
 /** Whether a complaint is about a quote that was never closed: it is then shown where it opens. */
-export function isOpenQuote(error: YAMLParseError): boolean {
+export function isOpenQuote(error: YamlComplaint): boolean {
   return error.code === "MISSING_CHAR" && error.message.includes("quote");
 }

@@ -35,8 +35,7 @@ export function parseYaml(text: string, file: string): YamlTree {
   const scan = scanYaml(text);
   const tooDeep = scan.findings.some(({ code }) => code === "yaml/too-deep");
   const document = parseDocument(tooDeep ? "" : text, { lineCounter: lines, schema: "core", uniqueKeys: false, prettyErrors: false, logLevel: "silent" });
-  if (tooDeep) addLines(lines, text);
-  return new TreeReader({ text, file, lines, scan, document }).read();
+  return new TreeReader({ text, file, lines: tooDeep ? linesOf(text) : lines, scan, document }).read();
 }
 
 interface Source {
@@ -61,7 +60,7 @@ class TreeReader {
     this.#reportSyntax();
     const { contents } = this.#source.document;
     const usable = this.#source.document.errors.length === 0;
-    const data = usable && contents !== null ? this.#valueOf(contents as Node, []) : undefined;
+    const data = usable && contents !== null ? this.#valueOf(contents, []) : undefined;
     return {
       data, problems: this.#problems, refused: this.#refused,
       placeOf: (path) => this.#placeOf(path, false), placeOfKey: (path) => this.#placeOf(path, true),
@@ -100,7 +99,14 @@ class TreeReader {
   #fieldsOf(map: YAMLMap, path: FieldPath): Record<string, unknown> {
     const fields = Object.create(null) as Record<string, unknown>;
     const first = new Map<string, number>();
-    for (const { key, value } of map.items) {
+    for (const [index, { key, value }] of map.items.entries()) {
+      const above = map.items[index - 1];
+      if (above !== undefined && value === null && this.#isAfterComma(above.value as Node | null, key as Node | null)) {
+        const name = textOf((above.key as { source?: unknown }).source);
+        this.#reportComma(above.value as Node, key as Node, [...path, name]);
+        fields[name] = null;
+        continue;
+      }
       const name = this.#nameOf(key as Node | null, map);
       if (name === undefined) continue;
       const offset = (key as Node).range?.[0] ?? 0;
@@ -113,6 +119,20 @@ class TreeReader {
       fields[name] = this.#valueOf(value as Node | null, [...path, name]);
     }
     return fields;
+  }
+
+  /** Within braces a decimal comma ends a value and begins a field: `{amount: 1,5 kg}`. */
+  #isAfterComma(value: Node | null, key: Node | null): boolean {
+    const [end, start] = [value?.range?.[1], key?.range?.[0]];
+    return end !== undefined && start === end + 1 && this.#source.text[end] === ","
+      && /^[+-]?\d+$/u.test(this.#sourceOf(value)) && /^\d/u.test(this.#sourceOf(key));
+  }
+
+  #reportComma(value: Node, key: Node, path: FieldPath): void {
+    const [number, rest] = [this.#sourceOf(value), this.#sourceOf(key)];
+    const place = this.#at(value.range?.[0] ?? 0, `${number},${rest}`, fieldName(path));
+    this.#problems.push(problemAt("record/decimal-comma", place, { expects: "a number", repaired: `${number}.${rest}` }));
+    this.#refused.push(path);
   }
 
   /** A field's name; undefined, and reported, where it isn't a plain word. */
@@ -131,7 +151,7 @@ class TreeReader {
   }
 
   #placeOf(path: FieldPath, ofKey: boolean): Place {
-    let node = this.#source.document.contents as Node | null;
+    let node = this.#source.document.contents;
     let offset = node?.range?.[0] ?? 0;
     let shown: PropertyKey[] = [];
     for (const [depth, segment] of path.entries()) {
@@ -163,14 +183,33 @@ class TreeReader {
   }
 }
 
-function stepInto(node: Node | null, segment: PropertyKey): { key: number | undefined; value: Node | null } | undefined {
+function stepInto(node: Node | null, segment: PropertyKey): FieldNode | undefined {
   if (isSeq(node) && typeof segment === "number") {
     const value = node.items[segment] as Node | null | undefined;
     return value === undefined ? undefined : { key: value?.range?.[0], value };
   }
-  if (!isMap(node)) return undefined;
-  const pair = node.items.find(({ key }) => isScalar(key) && textOf(key.source ?? key.value) === segment);
-  return pair === undefined ? undefined : { key: (pair.key as Node).range?.[0], value: pair.value as Node | null };
+  return isMap(node) && typeof segment === "string" ? fieldIndex(node).get(segment) : undefined;
+}
+
+interface FieldNode {
+  readonly key: number | undefined;
+  readonly value: Node | null;
+}
+
+const indexes = new WeakMap<YAMLMap, ReadonlyMap<string, FieldNode>>();
+
+/** A map's fields by name; made once, since a record full of mistakes is asked for each of them. */
+function fieldIndex(map: YAMLMap): ReadonlyMap<string, FieldNode> {
+  const known = indexes.get(map);
+  if (known !== undefined) return known;
+  const index = new Map<string, FieldNode>();
+  for (const { key, value } of map.items) {
+    if (!isScalar(key)) continue;
+    const name = textOf(key.source ?? key.value);
+    if (!index.has(name)) index.set(name, { key: key.range?.[0], value: value as Node | null });
+  }
+  indexes.set(map, index);
+  return index;
 }
 
 /** `["dry_hops", 0, "amount"]` → `dry_hops[0].amount` */
@@ -178,10 +217,15 @@ export function fieldName(path: FieldPath): string {
   return path.map((segment, index) => (typeof segment === "number" ? `[${segment}]` : `${index === 0 ? "" : "."}${String(segment)}`)).join("");
 }
 
-const textOf = (value: unknown): string => (typeof value === "string" ? value : value === null || value === undefined ? "" : String(value as number | boolean));
+function textOf(value: unknown): string {
+  return typeof value === "string" || typeof value === "number" || typeof value === "boolean" || typeof value === "bigint" ? String(value) : "";
+}
 const scalarValue = (value: unknown): unknown => (typeof value === "string" || typeof value === "boolean" || value === null ? value : textOf(value));
 
-function addLines(lines: LineCounter, text: string): void {
+/** Where lines begin, for a text that isn't parsed. */
+function linesOf(text: string): LineCounter {
+  const lines = new LineCounter();
   lines.addNewLine(0);
   for (let at = text.indexOf("\n"); at !== -1; at = text.indexOf("\n", at + 1)) lines.addNewLine(at + 1);
+  return lines;
 }

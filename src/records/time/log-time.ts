@@ -8,9 +8,9 @@ const WRITTEN = /^(\d{4})-(\d{2})-(\d{2})(?: (\d{2}):(\d{2})(?::(\d{2}))?)?$/u;
 export const readPlainTime: TimeReader = (cell) => {
   const match = WRITTEN.exec(cell);
   if (match === null) return undefined;
-  const [year = 0, month = 0, day = 0, hour = 12, minute = 0, second = 0] = match.slice(1).map((part) => (part === undefined ? undefined : Number(part)));
-  if (second > 59 || whyImpossible(year, month, day, hour, minute) !== undefined) return undefined;
-  return { wallMs: Date.UTC(year, month - 1, day, hour, minute, second) };
+  const [, year, month, day, hour = "12", minute = "00", second = "00"] = match;
+  if (Number(second) > 59 || whyImpossible(Number(year), Number(month), Number(day), Number(hour), Number(minute)) !== undefined) return undefined;
+  return { wallMs: Date.UTC(Number(year), Number(month) - 1, Number(day), Number(hour), Number(minute), Number(second)) };
 };
 
 /**

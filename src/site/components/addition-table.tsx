@@ -5,6 +5,9 @@ import { shortDate } from "../text/printed-date.js";
 import { Figure } from "./figure.js";
 import { WideTable } from "./wide-table.js";
 
+/** What the figures of the whole dry hop already tell when there is but one addition. */
+const TOLD_TOGETHER = new Set(["Amount", "Dose", "Contact", "Temperature in contact, mean"]);
+
 /** One row a quantity, one column an addition: seldom more than three, so it stays narrow. */
 const ROWS: readonly (readonly [title: string, cell: (addition: DryHopReport) => ComponentChildren])[] = [
   ["Form", (addition) => how(addition)],
@@ -34,7 +37,7 @@ export function AdditionTable({ dryHops }: { readonly dryHops: readonly DryHopRe
           </tr>
         </thead>
         <tbody>
-          {ROWS.map(([title, cell]) => (
+          {ROWS.filter(([title]) => dryHops.length > 1 || !TOLD_TOGETHER.has(title)).map(([title, cell]) => (
             <tr key={title}>
               <th scope="row">{title}</th>
               {dryHops.map((addition, index) => <td key={index}>{cell(addition)}</td>)}

@@ -1,5 +1,5 @@
 import { FIGURE_TABLE, type BatchSummary } from "../../report/index.js";
-import { usePage, useLink } from "../page/page-context.js";
+import { useLink } from "../page/page-context.js";
 import { shortDate } from "../text/printed-date.js";
 import { Figure } from "./figure.js";
 import { Swatch } from "./swatch.js";
@@ -9,8 +9,15 @@ import { WideTable } from "./wide-table.js";
 const LISTED = ["original-gravity", "abv", "bitterness", "color", "dry-hop-dose"] as const;
 const HEADS: ReadonlyMap<string, string> = new Map(FIGURE_TABLE.map(({ id, title }) => [id, title]));
 
+export interface BatchTableProps {
+  readonly rows: readonly BatchSummary[];
+  readonly label: string;
+  /** Where a figure of a batch is worked out, as a path in the site. */
+  readonly working: (slug: string, figure: string) => string | undefined;
+}
+
 /** Batches in a table. The list page's script can sort and filter it; it is complete without. */
-export function BatchTable({ rows, label }: { readonly rows: readonly BatchSummary[]; readonly label: string }) {
+export function BatchTable({ rows, label, working }: BatchTableProps) {
   return (
     <WideTable label={label}>
       <table class="batch-table">
@@ -23,13 +30,18 @@ export function BatchTable({ rows, label }: { readonly rows: readonly BatchSumma
             <th scope="col">How far</th>
           </tr>
         </thead>
-        <tbody>{rows.map((row) => <Row key={row.slug} row={row} />)}</tbody>
+        <tbody>{rows.map((row) => <Row key={row.slug} row={row} working={working} />)}</tbody>
       </table>
     </WideTable>
   );
 }
 
-function Row({ row }: { readonly row: BatchSummary }) {
+interface RowProps {
+  readonly row: BatchSummary;
+  readonly working: BatchTableProps["working"];
+}
+
+function Row({ row, working }: RowProps) {
   const link = useLink();
   return (
     <tr data-words={[row.brewer, row.style, row.season, row.series].filter((word) => word !== undefined).join(" ")}>
@@ -39,21 +51,20 @@ function Row({ row }: { readonly row: BatchSummary }) {
       </th>
       <td data-sort={row.brewed}>{shortDate(row.brewed.slice(0, 10))}</td>
       <td><bdi>{row.hops.length === 0 ? "–" : row.hops.join(", ")}</bdi></td>
-      {LISTED.map((id) => <ListedFigure key={id} id={id} row={row} />)}
+      {LISTED.map((id) => <ListedFigure key={id} id={id} row={row} working={working} />)}
       <td>{row.status}</td>
     </tr>
   );
 }
 
-function ListedFigure({ id, row }: { readonly id: string; readonly row: BatchSummary }) {
-  const { methods } = usePage();
+function ListedFigure({ id, row, working }: RowProps & { readonly id: string }) {
   const figure = row.figures[id];
   if (figure === undefined) return <td class="quantity">–</td>;
   // A list has no room for ±; the digits are still those that the uncertainty supports.
   return (
     <td class="quantity" data-sort={figure.value}>
       {id === "color" ? <><Swatch swatch={row.swatch} /> </> : null}
-      <Figure {...figure} brief working={methods.has(figure.method) ? `batches/${row.slug}.html#working-${id}` : undefined} />
+      <Figure {...figure} brief working={working(row.slug, id)} />
     </td>
   );
 }

@@ -31,8 +31,10 @@ export function CheckList({ checks }: { readonly checks: readonly CheckReport[] 
           <Verdict word={check.verdict} />
           <div>
             {check.caution === undefined ? null : <Caution says={check.caution} />}
-            <p><b>{check.title}.</b> {check.says}</p>
-            <p class="rests-on">{AGAINST[check.against]}{check.from.length === 0 ? "." : "; "}<RestsOn from={check.from} /></p>
+            <p>
+              <b>{check.title}.</b> {check.says}{" "}
+              <span class="rests-on">{AGAINST[check.against]}{check.from.length === 0 ? "." : "; "}<RestsOn from={check.from} /></span>
+            </p>
           </div>
         </li>
       ))}

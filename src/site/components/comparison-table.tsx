@@ -1,9 +1,10 @@
 import type { ChangeRow, ComparisonReport } from "../../report/index.js";
+import { writtenQuantity } from "../text/printed-words.js";
 
-const PART: Readonly<Record<ChangeRow["part"], string>> = { recipe: "Recipe", process: "Process", result: "Result" };
+const PARTS: readonly (readonly [part: ChangeRow["part"], title: string])[] = [["recipe", "Recipe"], ["process", "Process"], ["result", "Result"]];
 
 const CHANGE: Readonly<Record<ChangeRow["change"], string>> = {
-  changed: "changed", within: "within what the readings can tell", same: "as before", unknown: "can't be compared",
+  changed: "changed", within: "within what the readings can tell", same: "as before", unknown: "can’t be compared",
 };
 
 export interface ComparisonTableProps {
@@ -44,15 +45,18 @@ function Rows({ caption, rows, before, after, saysChange = false }: RowsProps) {
       <thead>
         <tr><th scope="col">What</th><th scope="col"><bdi>{before}</bdi></th><th scope="col"><bdi>{after}</bdi></th></tr>
       </thead>
-      <tbody>
-        {rows.map((row) => (
-          <tr key={`${row.part} ${row.what}`}>
-            <th scope="row">{row.what}<span class="row-note">{PART[row.part]}{saysChange ? `, ${CHANGE[row.change]}` : null}</span></th>
-            <td data-head={before}><bdi>{row.before}</bdi></td>
-            <td data-head={after}><bdi>{row.after}</bdi></td>
-          </tr>
-        ))}
-      </tbody>
+      {PARTS.filter(([part]) => rows.some((row) => row.part === part)).map(([part, title]) => (
+        <tbody key={part}>
+          <tr><th scope="rowgroup" colspan={3}>{title}</th></tr>
+          {rows.filter((row) => row.part === part).map(({ what, before: was, after: is, change }) => (
+            <tr key={what}>
+              <th scope="row">{what}{saysChange ? <span class="row-note">{CHANGE[change]}</span> : null}</th>
+              <td data-head={before}><bdi>{writtenQuantity(was)}</bdi></td>
+              <td data-head={after}><bdi>{writtenQuantity(is)}</bdi></td>
+            </tr>
+          ))}
+        </tbody>
+      ))}
     </table>
   );
 }

@@ -1,3 +1,4 @@
+import type { PlannedReport } from "../../report/index.js";
 import type { FigureRow } from "../views/figure-rows.js";
 import { missingByReason } from "../views/figure-rows.js";
 import { Figure, NotMeasured } from "./figure.js";
@@ -27,21 +28,57 @@ function PresentFigures({ rows, caption }: { readonly rows: readonly FigureRow[]
         </tr>
       </thead>
       <tbody>
-        {rows.map((row) => (
-          <tr key={row.id}>
-            <th scope="row">{row.title}<Notes of={row} /></th>
-            {anyMeasured ? <td data-head="Measured">{row.measured === undefined ? "not yet" : <Figure {...row.measured} working={row.working} />}</td> : null}
-            {anyPlanned ? <td data-head="Planned">{row.planned === undefined ? "–" : <Figure {...row.planned} basis="planned" working={row.plannedWorking} />}</td> : null}
-          </tr>
+        {rows.map((row, index) => (
+          <Row key={row.id} row={row} notes={newNotes(rows, index)} anyMeasured={anyMeasured} anyPlanned={anyPlanned} />
         ))}
       </tbody>
     </table>
   );
 }
 
-function Notes({ of }: { readonly of: FigureRow }) {
-  const notes = [...new Set([...(of.measured?.notes ?? []), ...(of.measured === undefined ? of.planned?.notes ?? [] : [])])];
-  return <>{notes.map((note) => <span key={note} class="row-note">{note}</span>)}</>;
+const notesOf = ({ measured, planned }: FigureRow): readonly string[] => measured?.notes ?? planned?.notes ?? [];
+
+/** The notes of a row that no row above it told already. */
+function newNotes(rows: readonly FigureRow[], index: number): string[] {
+  const told = new Set(rows.slice(0, index).flatMap(notesOf));
+  return [...new Set(rows[index] === undefined ? [] : notesOf(rows[index]))].filter((note) => !told.has(note));
+}
+
+interface RowProps {
+  readonly row: FigureRow;
+  readonly notes: readonly string[];
+  readonly anyMeasured: boolean;
+  readonly anyPlanned: boolean;
+}
+
+function Row({ row, notes, anyMeasured, anyPlanned }: RowProps) {
+  const { title, measured, planned, working, plannedWorking, againstPlan } = row;
+  return (
+    <>
+      <tr>
+        <th scope="row">{title}</th>
+        {anyMeasured ? <td data-head="Measured">{measured === undefined ? "not yet" : <Figure {...measured} working={working} />}</td> : null}
+        {anyPlanned ? <td data-head="Planned">{planned === undefined ? "–" : <Planned planned={planned} working={plannedWorking} against={againstPlan} />}</td> : null}
+      </tr>
+      {notes.length === 0 ? null : <tr class="note-row"><td colspan={anyMeasured && anyPlanned ? 3 : 2}>{notes.join(" ")}</td></tr>}
+    </>
+  );
+}
+
+interface PlannedProps {
+  readonly planned: PlannedReport;
+  readonly working: string | undefined;
+  readonly against: string | undefined;
+}
+
+/** A planned value, and whether what was measured differs from it by more than the readings can be off by. */
+function Planned({ planned, working, against }: PlannedProps) {
+  return (
+    <>
+      <Figure {...planned} basis="planned" working={working} />
+      {against === undefined ? null : <span class="row-note">{against}</span>}
+    </>
+  );
 }
 
 function MissingFigures({ rows }: { readonly rows: readonly FigureRow[] }) {

@@ -1,8 +1,9 @@
 import type { LedgerDestination, LedgerEntry, LedgerReport } from "../../report/index.js";
+import { shortDate } from "../text/printed-date.js";
 import { Figure } from "./figure.js";
 
 const DESTINATION: Readonly<Record<LedgerDestination, string>> = {
-  samples: "Samples", dumps: "Dumped", left: "Left in the vessel", package: "Packaged", unaccounted: "Unaccounted",
+  samples: "Sample", dumps: "Dumped", left: "Left in the vessel", package: "Packaged", unaccounted: "Unaccounted",
 };
 
 /** Every litre that went in, and where it went. */
@@ -30,7 +31,7 @@ function Row({ entry, into }: { readonly entry: LedgerEntry; readonly into: numb
     <tr class={`to-${entry.to}`}>
       <th scope="row">
         {DESTINATION[entry.to]}
-        {entry.what === undefined ? null : <span class="row-note">{entry.what}</span>}
+        {entry.what === undefined || DESTINATION[entry.to].endsWith(entry.what) ? null : <span class="detail">, <bdi>{shortDate(entry.what)}</bdi></span>}
       </th>
       <td data-head="Volume"><Figure value={entry.litres} unit="L" {...limits(entry.plusMinus)} /></td>
       <td data-head="Share">{into > 0 ? <Figure value={(100 * entry.litres) / into} unit="%" /> : "–"}</td>

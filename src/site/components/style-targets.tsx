@@ -1,4 +1,5 @@
 import { FIGURE_TABLE, type StyleRow } from "../../report/index.js";
+import { sentence } from "../text/printed-words.js";
 import { bandSketch } from "../views/band-sketch.js";
 import { Verdict } from "./check-list.js";
 import { Figure, NotMeasured } from "./figure.js";
@@ -31,10 +32,13 @@ export function StyleTargets({ rows, style, missing }: StyleTargetsProps) {
   );
 }
 
+/** Inside the range the columns say it all. */
+const TOLD: ReadonlySet<string> = new Set(["watch", "fail"]);
+
 function Target({ row, missing }: { readonly row: StyleRow; readonly missing: string | undefined }) {
   return (
     <tr>
-      <th scope="row">{TITLES.get(row.figure) ?? row.figure}<span class="row-note">{row.says}</span></th>
+      <th scope="row">{TITLES.get(row.figure) ?? row.figure}{TOLD.has(row.verdict) ? <span class="row-note">{sentence(row.says)}</span> : null}</th>
       <td data-head="Style"><Figure value={row.low} low={row.low} high={row.high} unit={row.unit} /><Band row={row} /></td>
       <td data-head="This batch">{row.value === undefined ? <NotMeasured why={missing ?? "no reading gives it yet"} /> : <Measured row={row} value={row.value} />}</td>
       <td data-head="Verdict"><Verdict word={row.verdict} /></td>

@@ -1,20 +1,22 @@
 import type { CountReport, PairReport, TastingReport } from "../../report/index.js";
+import type { ComponentChildren } from "preact";
 import { printedDate } from "../text/printed-date.js";
 import { AttributeTable } from "./attribute-table.js";
 import { Caution, MarginNote } from "./caution.js";
 import { Figure, Probability } from "./figure.js";
 
 /** One tasting: how it was run, what can be concluded, then the counts that stand behind the words. */
-export function Tasting({ tasting }: { readonly tasting: TastingReport }) {
+export function Tasting({ tasting, pictures }: { readonly tasting: TastingReport; readonly pictures: ComponentChildren }) {
   return (
     <>
       <MarginNote><Run tasting={tasting} /></MarginNote>
       {(tasting.cautions ?? []).map((caution) => <Caution key={caution} says={caution} />)}
       <h3><bdi>{tasting.name}</bdi></h3>
-      {tasting.says.map((sentence) => <p key={sentence}>{sentence}</p>)}
+      <div class="findings">{tasting.says.map((sentence) => <p key={sentence}>{sentence}</p>)}</div>
       {tasting.differs.length === 0 ? null : (
         <ul class="differs">{tasting.differs.map((difference) => <li key={difference}>{difference}</li>)}</ul>
       )}
+      {pictures}
       <CountTable tasting={tasting} />
       <AttributeTable attributes={tasting.attributes} />
     </>

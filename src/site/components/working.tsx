@@ -1,22 +1,22 @@
-import { figureEntry, type FigureReport, type FigureWorking, type ReadingShare, type WorkingStep } from "../../report/index.js";
+import { figureEntry, type FigureReport, type FigureWorking, type ReadingShare } from "../../report/index.js";
 import { useLink, usePage } from "../page/page-context.js";
 import type { MethodView } from "../site-inputs.js";
 import { printedFormula, sentence } from "../text/printed-words.js";
-import { Figure } from "./figure.js";
+import type { WorkingIndex } from "../views/working-index.js";
 import { MarginNote } from "./caution.js";
+import { Figure } from "./figure.js";
 import { SourceName } from "./rests-on.js";
+import { WorkingInputs } from "./working-inputs.js";
 
 export interface WorkingProps {
   readonly working: FigureWorking;
   readonly figure: FigureReport | undefined;
-  /** Figures worked out elsewhere on the page: linked, never told twice. */
-  readonly told: ReadonlySet<string>;
+  readonly index: WorkingIndex;
 }
 
 /** How one figure came about: relation, inputs down to the readings, what its uncertainty rests on, source. */
-export function Working({ working, figure, told }: WorkingProps) {
+export function Working({ working: { id, step, shares }, figure, index }: WorkingProps) {
   const { methods } = usePage();
-  const { id, step, shares } = working;
   const method = step.method === undefined ? undefined : methods.get(step.method);
   return (
     <section class="working" id={`working-${id}`}>
@@ -24,7 +24,7 @@ export function Working({ working, figure, told }: WorkingProps) {
       <h3>{figureEntry(id).title} <Figure {...step} /></h3>
       {method === undefined ? null : <p class="formula">{printedFormula(method.formula)}</p>}
       {step.says === undefined ? null : <p>{step.says}</p>}
-      <Inputs of={step} told={told} />
+      <WorkingInputs of={step} inside={id} index={index} />
       <Worth shares={shares} figure={figure} />
     </section>
   );
@@ -39,65 +39,26 @@ function Source({ method }: { readonly method: MethodView }) {
   );
 }
 
-function Inputs({ of, told }: { readonly of: WorkingStep; readonly told: ReadonlySet<string> }) {
-  const inputs = of.inputs ?? [];
-  if (inputs.length === 0) return null;
-  return (
-    <ul class="inputs">
-      {inputs.map((input, index) => <li key={index}><Input step={input} told={told} /></li>)}
-    </ul>
-  );
-}
-
-function Input({ step, told }: { readonly step: WorkingStep; readonly told: ReadonlySet<string> }) {
-  const toldElsewhere = step.kind === "figure" && told.has(step.label);
-  return (
-    <>
-      {step.symbol === undefined ? null : <><var>{step.symbol}</var> = </>}
-      <Named step={step} toldElsewhere={toldElsewhere} />
-      {toldElsewhere ? null : <Inputs of={step} told={told} />}
-    </>
-  );
-}
-
-function Named({ step, toldElsewhere }: { readonly step: WorkingStep; readonly toldElsewhere: boolean }) {
-  const { path } = usePage();
-  const working = toldElsewhere ? { working: `${path}#working-${step.label}` } : {};
-  return (
-    <>
-      <Figure value={step.value} unit={step.unit} {...working} {...(step.plusMinus === undefined ? {} : { plusMinus: step.plusMinus })} />
-      , <span class={`step-${step.kind}`}>{step.kind === "assumed" ? "assumed: " : null}<SourceName of={step.label} /></span>
-      {step.written === undefined ? null : <>, written “<bdi>{step.written}</bdi>”</>}
-      {step.says !== undefined ? <>. {step.says}</> : null}
-      {toldElsewhere ? null : <By step={step} />}
-    </>
-  );
-}
-
-function By({ step }: { readonly step: WorkingStep }) {
-  const { methods } = usePage();
-  const link = useLink();
-  const method = step.method === undefined ? undefined : methods.get(step.method);
-  if (method === undefined) return null;
-  return <>, by <a href={link(`methods/${method.id}.html`)}>{method.title.toLowerCase()}</a></>;
-}
+/** A share of the uncertainty under this isn't worth a brewer's while. */
+const LEAST_SHARE = 0.01;
 
 function Worth({ shares, figure }: { readonly shares: readonly ReadingShare[]; readonly figure: FigureReport | undefined }) {
-  const told = shares.filter(({ share }) => share >= 0.01);
+  const told = shares.filter(({ share }) => share >= LEAST_SHARE);
+  if (told.length === 0 && figure?.model === undefined) return null;
+  return (
+    <p class="rests-on">
+      {told.length === 0 ? null : <>Its uncertainty comes from <Shares shares={told} />{told.length > 1 ? "; improve the first to improve the figure. " : ". "}</>}
+      {figure?.model === undefined ? null : <>The relation itself is worth ± <Figure value={figure.model} unit={figure.unit} /> beside that.</>}
+    </p>
+  );
+}
+
+function Shares({ shares }: { readonly shares: readonly ReadingShare[] }) {
   return (
     <>
-      {told.length === 0 ? null : (
-        <p class="rests-on">
-          Its uncertainty comes from{" "}
-          {told.map(({ reading, share }, index) => (
-            <span key={reading}>{index === 0 ? null : ", "}<SourceName of={reading} /> <Figure value={100 * share} unit="%" decimals={0} /></span>
-          ))}
-          {told.length > 1 ? "; improve the first to improve the figure." : "."}
-        </p>
-      )}
-      {figure?.model === undefined ? null : (
-        <p class="rests-on">The relation itself is worth ± <Figure value={figure.model} unit={figure.unit} /> beside that.</p>
-      )}
+      {shares.map(({ reading, share }, index) => (
+        <span key={reading}>{index === 0 ? null : ", "}<SourceName of={reading} /> <Figure value={100 * share} unit="%" decimals={0} /></span>
+      ))}
     </>
   );
 }

@@ -6,6 +6,12 @@ import { PageContextProvider, useLink, type PageContext } from "./page-context.j
 const LONGEST_TITLE = 70;
 const LONGEST_DESCRIPTION = 200;
 
+/**
+ * Unpacks the faces in fonts.css before the page is painted. Without it the page reads the same
+ * in the browser's own serif: a face that comes late is left out, so that nothing moves.
+ */
+export const FACES_FIRST = 'if(document.fonts)for(const face of["1em","italic 1em","600 1em"])document.fonts.load(face+" \'Source Serif 4\'")';
+
 export interface PageView {
   readonly title: string;
   readonly description: string;
@@ -46,6 +52,7 @@ function Document({ title, description, club, kind, content }: PageView) {
         <title>{shortened(whole, LONGEST_TITLE)}</title>
         <meta name="description" content={shortened(description, LONGEST_DESCRIPTION)} />
         <link rel="stylesheet" href={link("assets/fonts.css")} />
+        <script dangerouslySetInnerHTML={{ __html: FACES_FIRST }} />
         <link rel="stylesheet" href={link("assets/gylebook.css")} />
       </head>
       <body class={kind === "sheet" ? "sheet-page" : "book"}>

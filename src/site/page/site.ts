@@ -2,6 +2,7 @@ import type { ComponentChildren } from "preact";
 import type { BatchReport } from "../../report/index.js";
 import { contentKey } from "../content-key.js";
 import type { MethodView, SiteFile, SiteInputs } from "../site-inputs.js";
+import { workingPath } from "../views/figure-rows.js";
 import { renderPage } from "./layout.js";
 import type { PageContext } from "./page-context.js";
 
@@ -18,6 +19,19 @@ export function indexSite(inputs: SiteInputs): Site {
     methods: new Map(inputs.methods.map((method) => [method.id, method])),
     batches: new Map(inputs.log.batches.map((batch) => [batch.slug, batch])),
   };
+}
+
+/** Where a figure of a batch is worked out, for pages that list several batches. */
+export function workingIn(site: Site): (slug: string, figure: string) => string | undefined {
+  return (slug, figure) => {
+    const batch = site.batches.get(slug);
+    return batch === undefined ? undefined : workingPath(batch, site.methods, figure);
+  };
+}
+
+/** What a page that links to workings is also made from: which of them there are. */
+export function workingsKnown(site: Site): readonly unknown[] {
+  return site.inputs.log.batches.map(({ slug, working }) => [slug, working.map(({ id }) => id)]);
 }
 
 /** A page to be: what it says is rendered only when its key is new. */

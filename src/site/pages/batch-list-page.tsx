@@ -1,7 +1,7 @@
 import type { BatchReport, BatchSummary } from "../../report/index.js";
 import { BatchTable } from "../components/batch-table.js";
 import { useLink } from "../page/page-context.js";
-import { pageFile, type Site } from "../page/site.js";
+import { pageFile, type Site, workingIn, workingsKnown } from "../page/site.js";
 import type { SiteFile } from "../site-inputs.js";
 
 /** Every published batch in one table. */
@@ -11,12 +11,12 @@ export function batchListFiles(site: Site): SiteFile[] {
     path: "batches/index.html",
     title: "All batches",
     description: `Every batch in the gyle book of ${site.inputs.log.club.name}: ${rows.length} in all, newest first.`,
-    madeFrom: [rows],
-    content: () => <BatchList rows={rows} />,
+    madeFrom: [rows, workingsKnown(site)],
+    content: () => <BatchList rows={rows} site={site} />,
   })];
 }
 
-function BatchList({ rows }: { readonly rows: readonly BatchSummary[] }) {
+function BatchList({ rows, site }: { readonly rows: readonly BatchSummary[]; readonly site: Site }) {
   const link = useLink();
   return (
     <>
@@ -26,7 +26,7 @@ function BatchList({ rows }: { readonly rows: readonly BatchSummary[] }) {
           <p>{rows.length === 1 ? "One batch" : `${rows.length} batches`}, newest first. Each figure is rounded to what its readings support and leads to its working.</p>
           {/* Runs before the table below it is read, so that its controls are there from the first paint. */}
           <script src={link("assets/batch-list.js")} />
-          <BatchTable rows={rows} label="All batches" />
+          <BatchTable rows={rows} label="All batches" working={workingIn(site)} />
         </div>
       )}
     </>

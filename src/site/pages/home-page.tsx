@@ -2,7 +2,7 @@ import type { BatchReport, LogReport } from "../../report/index.js";
 import { Figure } from "../components/figure.js";
 import { Swatch } from "../components/swatch.js";
 import { useLink, usePage } from "../page/page-context.js";
-import { pageFile, type Site } from "../page/site.js";
+import { pageFile, type Site, workingsKnown } from "../page/site.js";
 import { NextSteps } from "../parts/batch-opening.js";
 import type { SiteFile } from "../site-inputs.js";
 import { printedDate } from "../text/printed-date.js";
@@ -20,7 +20,7 @@ export function homeFiles(site: Site): SiteFile[] {
     title: log.club.name,
     description: clubInOneSentence(log),
     madeFrom: [log.batches.map(({ slug, batch, title, status, summary, brewed, brewer, style, next, figures, planned, swatch }) => ({ slug, batch, title, status, summary, brewed, brewer, style, next, figures, planned, swatch })),
-      log.seasons.map(({ slug, season, summary }) => ({ slug, season, summary })), log.series, log.hops, log.leftOut],
+      log.seasons.map(({ slug, season, summary }) => ({ slug, season, summary })), log.series, log.hops, log.leftOut, workingsKnown(site)],
     content: () => <Home log={log} />,
   })];
 }

@@ -6,7 +6,7 @@ import { chartTableCsv } from "../data/chart-csv.js";
 import { seasonJson } from "../data/season-json.js";
 import { chartCsvPath, seasonCharts, seasonPage } from "../page-charts.js";
 import { useLink } from "../page/page-context.js";
-import { pageFile, textFile, type Site } from "../page/site.js";
+import { pageFile, textFile, type Site, workingIn, workingsKnown } from "../page/site.js";
 import type { SiteFile } from "../site-inputs.js";
 
 /** A season's page, its report as JSON and the numbers of its charts. */
@@ -17,7 +17,7 @@ export function seasonFiles(site: Site): SiteFile[] {
     return [
       pageFile(site, {
         path: `${page}.html`, title: `Season ${season.season}`, description: season.summary,
-        madeFrom: [season], content: () => <Season season={season} site={site} />,
+        madeFrom: [season, workingsKnown(site)], content: () => <Season season={season} site={site} />,
       }),
       textFile(site, `${page}.json`, [season], () => seasonJson(season)),
       ...seasonCharts(season, units).map((chart) => textFile(site, chartCsvPath(page, chart), [units, chart.table], () => chartTableCsv(chart.table))),
@@ -42,7 +42,7 @@ function Season({ season, site }: SeasonProps) {
       </header>
       <section>
         <h2>Batches</h2>
-        <BatchTable rows={season.rows} label={`Batches of ${season.season}`} />
+        <BatchTable rows={season.rows} label={`Batches of ${season.season}`} working={workingIn(site)} />
       </section>
       <section>
         <h2>Batch after batch</h2>

@@ -1,7 +1,10 @@
 import type { AimAttribute, AimReport } from "../../report/index.js";
+import { MarginNote } from "../components/caution.js";
 import { CheckList } from "../components/check-list.js";
 import { Figure } from "../components/figure.js";
+import { OutlookTable } from "../components/outlook-table.js";
 import { StyleTargets } from "../components/style-targets.js";
+import { sentence } from "../text/printed-words.js";
 import { checksOf } from "../views/batch-parts.js";
 import type { BatchView } from "./batch-view.js";
 import { Part } from "./part.js";
@@ -13,6 +16,7 @@ export function AimPart({ view: { report } }: { readonly view: BatchView }) {
       {report.aim === undefined ? (
         <p>No aim is recorded. Written before the tasting under <code>aim</code>, it says what this batch was meant to do, and the page says whether it did.</p>
       ) : <Aim aim={report.aim} />}
+      <OutlookTable lines={report.outlook} />
       <StyleTargets rows={report.styleRows} style={report.style ?? "the style"} missing={report.missing} />
       <CheckList checks={checksOf(report, "aim")} />
     </Part>
@@ -23,14 +27,14 @@ function Aim({ aim }: { readonly aim: AimReport }) {
   return (
     <>
       {aim.words === undefined ? null : <blockquote class="aim-words" dir="auto"><p>{aim.words}</p></blockquote>}
-      <p class="aim-verdict">{aim.verdict}</p>
+      {(aim.attributes ?? []).length === 0 ? <><p class="aim-verdict">{aim.verdict}</p><Wanted aim={aim} /></> : null}
+      {aim.margin === undefined || (aim.attributes ?? []).length === 0 ? null : (
+        <MarginNote>Decided before the tasting: a move of at least <Figure value={aim.margin} unit="count" decimals={1} /> on the scale 0 to 10 counts as one, and a smaller one as held.</MarginNote>
+      )}
       <Attributes attributes={aim.attributes ?? []} />
-      <Wanted aim={aim} />
     </>
   );
 }
-
-const WANT: Readonly<Record<AimAttribute["want"], string>> = { raise: "to raise", lower: "to lower", hold: "to hold" };
 
 /** One verdict an attribute, with the sentence that says why. */
 function Attributes({ attributes }: { readonly attributes: readonly AimAttribute[] }) {
@@ -40,7 +44,7 @@ function Attributes({ attributes }: { readonly attributes: readonly AimAttribute
       {attributes.map(({ attribute, want, result, says }) => (
         <li key={`${want} ${attribute}`}>
           <b class={`verdict verdict-${result === "met" ? "pass" : result === "not met" ? "fail" : "unknown"}`}>{result}</b>
-          <div><p><b><bdi>{attribute}</bdi>, {WANT[want]}.</b> {says}</p></div>
+          <div><p>{sentence(says)}</p></div>
         </li>
       ))}
     </ul>

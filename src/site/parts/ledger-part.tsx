@@ -18,8 +18,7 @@ export function LedgerPart({ view }: { readonly view: BatchView }) {
         <p>The volumes don’t say yet. <code>fermenter.volume</code> opens the ledger; <code>transfer</code> and <code>package</code> close it.</p>
       ) : (
         <>
-          <p>{ledger.says}</p>
-          {chart === undefined ? null : <ChartFigure {...chart} />}
+          {chart === undefined ? <p>{ledger.says}</p> : <ChartFigure {...chart} />}
           {ledger.hopLoss === undefined ? null : (
             <MarginNote>
               Hops of this mass and form hold <Figure value={ledger.hopLoss.low} low={ledger.hopLoss.low} high={ledger.hopLoss.high} unit="L" /> of beer: {ledger.hopLoss.source}.

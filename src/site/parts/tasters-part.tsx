@@ -1,3 +1,4 @@
+import { MarginNote } from "../components/caution.js";
 import { ChartFigure } from "../components/chart-figure.js";
 import { CheckList } from "../components/check-list.js";
 import { Tasting } from "../components/tasting.js";
@@ -5,7 +6,8 @@ import { checksOf } from "../views/batch-parts.js";
 import { chartOf, type BatchView } from "./batch-view.js";
 import { Part } from "./part.js";
 
-const TASTING_CHARTS = ["scores", "triangle", "preference"] as const;
+/** Small charts stand in the margin, as the counts they draw are few. */
+const IN_MARGIN = ["triangle", "preference"] as const;
 
 /** What the panel could tell, which it preferred and what moved; and what it was too small to see. */
 export function TastersPart({ view }: { readonly view: BatchView }) {
@@ -17,14 +19,23 @@ export function TastersPart({ view }: { readonly view: BatchView }) {
       )}
       {tastings.map((tasting, index) => (
         <div key={index} class="tasting" id={`tasting-${index + 1}`}>
-          <Tasting tasting={tasting} />
-          {TASTING_CHARTS.map((kind) => {
-            const chart = chartOf(view, `tasting-${index + 1}-${kind}`);
-            return chart === undefined ? null : <ChartFigure key={kind} {...chart} />;
-          })}
+          <Tasting tasting={tasting} pictures={<TastingCharts view={view} tasting={`tasting-${index + 1}`} />} />
         </div>
       ))}
       <CheckList checks={checksOf(view.report, "tasters")} />
     </Part>
+  );
+}
+
+function TastingCharts({ view, tasting }: { readonly view: BatchView; readonly tasting: string }) {
+  const scores = chartOf(view, `${tasting}-scores`);
+  return (
+    <>
+      {IN_MARGIN.map((kind) => {
+        const chart = chartOf(view, `${tasting}-${kind}`);
+        return chart === undefined ? null : <MarginNote key={kind}><ChartFigure {...chart} /></MarginNote>;
+      })}
+      {scores === undefined ? null : <ChartFigure {...scores} />}
+    </>
   );
 }

@@ -1,8 +1,9 @@
-import { Working } from "../components/working.js";
-import { useLink } from "../page/page-context.js";
-import { missingByReason, figureRows } from "../views/figure-rows.js";
 import { FIGURE_TABLE } from "../../report/index.js";
 import { NotMeasured } from "../components/figure.js";
+import { Working } from "../components/working.js";
+import { useLink } from "../page/page-context.js";
+import { figureRows, missingByReason } from "../views/figure-rows.js";
+import { indexWorking } from "../views/working-index.js";
 import type { BatchView } from "./batch-view.js";
 import { Part } from "./part.js";
 
@@ -12,7 +13,7 @@ const EVERY_FIGURE: ReadonlySet<string> = new Set(FIGURE_TABLE.map(({ id }) => i
 export function WorkingPart({ view }: { readonly view: BatchView }) {
   const { report } = view;
   const link = useLink();
-  const told: ReadonlySet<string> = new Set(report.working.map(({ id }) => id));
+  const index = indexWorking(report);
   return (
     <Part id="working">
       <p>
@@ -21,7 +22,7 @@ export function WorkingPart({ view }: { readonly view: BatchView }) {
         <a href={link("methods/index.html")}>All methods</a>.
       </p>
       {report.assumptions.map((assumption) => <p key={assumption} class="assumption">{assumption}</p>)}
-      {report.working.map((working) => <Working key={working.id} working={working} figure={report.figures[working.id]} told={told} />)}
+      {report.working.map((working) => <Working key={working.id} working={working} figure={report.figures[working.id]} index={index} />)}
       <NeverMeasured view={view} />
     </Part>
   );

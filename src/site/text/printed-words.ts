@@ -18,3 +18,13 @@ export function plainNumber(value: number): string {
   const grouped = /^-?\d{5,}$/u.test(whole) ? whole.replaceAll(/(?<=\d)(?=(?:\d{3})+$)/gu, "\u202F") : whole;
   return (rest === undefined ? grouped : `${grouped}.${rest}`).replace("-", "−");
 }
+
+/** A title inside a sentence: "Extract in the wort" → "extract in the wort"; abbreviations stay. */
+export function lowerFirst(title: string): string {
+  return /^\p{Lu}(?=\p{Ll}|[ -])/u.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title;
+}
+
+/** What a record wrote, as it is printed: `66.5 C` → `66.5 °C`, `1.3 mL/100g` → `1.3 mL/100 g`. */
+export function writtenQuantity(text: string): string {
+  return text.replaceAll(/(?<=\d)\s?([CF])(?![\p{L}\d])/gu, "\u00A0°$1").replaceAll("mL/100g", "mL/100\u00A0g");
+}

@@ -23,6 +23,8 @@ const OUTSIDE = /^(?:https?:\/\/|mailto:)[^\s\\]+$/iu;
  */
 export function renderMarkdown(text: string, around: NotesSurroundings): string {
   const markdown = new MarkdownIt({ html: false, linkify: false, typographer: false });
+  // Every link is parsed, so that one which may not stay leaves its words; `settleLink` decides.
+  markdown.validateLink = () => true;
   markdown.core.ruler.push("stranger_links", (state) => settleBlocks(state.tokens, around));
   markdown.core.ruler.push("headings_below", (state) => lowerHeadings(state.tokens, around.under));
   markdown.renderer.rules["image"] = imageRule(around);

@@ -8,6 +8,8 @@ export interface FigureRow {
   readonly meaning: string;
   readonly measured?: FigureReport;
   readonly planned?: PlannedReport;
+  /** How the measured value lies to the plan; absent while one of them is. */
+  readonly againstPlan?: string;
   readonly missing?: string;
   /** Path in the site of the working, or of the method. */
   readonly working?: string;
@@ -22,16 +24,22 @@ export function figureRows(report: BatchReport, methods: Methods, ids: ReadonlyS
     const measured = report.figures[id];
     const planned = report.planned[id];
     const missing = report.missing[id];
+    const plan = report.planRows.find(({ figure, verdict }) => figure === id && verdict !== "open");
     return {
       id, title, meaning,
       ...(measured === undefined ? {} : { measured, ...optional("working", workingPath(report, methods, id)) }),
       ...(planned === undefined ? {} : { planned, ...optional("plannedWorking", methodPath(methods, planned.method)) }),
+      ...(plan === undefined ? {} : { againstPlan: plan.says }),
       ...(missing === undefined || measured !== undefined ? {} : { missing }),
     };
   });
 }
 
+/** The gravity that stands for the other one once it is there. */
+const INSTEAD: Readonly<Record<string, string>> = { "latest-gravity": "final-gravity", "final-gravity": "latest-gravity" };
+
 function isTold(report: BatchReport, id: string): boolean {
+  if (!(id in report.figures) && !(id in report.planned) && (INSTEAD[id] ?? "") in report.figures) return false;
   return id in report.figures || id in report.planned || id in report.missing;
 }
 

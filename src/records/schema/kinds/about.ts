@@ -30,7 +30,7 @@ export interface FieldWords {
 /** Joins a schema with what is known of the field. */
 export function about<Schema extends z.ZodType>(schema: Schema, words: FieldAbout): Schema {
   const { says, ...rest } = words;
-  return schema.meta({ description: says, ...rest }) as Schema;
+  return schema.meta({ description: says, ...rest });
 }
 
 /** The problem a field's own reading found, carried through zod to where its place is known. */

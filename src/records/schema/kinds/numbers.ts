@@ -35,9 +35,9 @@ export function count(says: string, limits: NumberLimits) {
 export function numberRange(says: string, limits: NumberLimits & { readonly example: string }) {
   const field = { ...numberWords(says, limits, "a range"), holds: "text" as const };
   const schema = z.string().transform((written, context): NumberRange => {
-    const ends = written.trim().split(/\s+to\s+/u);
-    const [low, high] = ends.map((end) => readNumber(end, limits, field, context));
-    if (low === undefined || high === undefined || ends.length !== 2) return refuse(context, "record/number", field);
+    const [first = "", second = "", ...more] = written.trim().split(/\s+to\s+/u);
+    if (second === "" || more.length > 0) return refuse(context, "record/number", field);
+    const [low, high] = [readNumber(first, limits, field, context), readNumber(second, limits, field, context)];
     if (low > high) return refuse(context, "record/range-backwards", { repaired: `${high} to ${low}` });
     return { low, high, text: written.trim() };
   });

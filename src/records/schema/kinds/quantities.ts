@@ -32,8 +32,12 @@ export function difference<K extends QuantityKind>(kind: K, says: string, limits
 export function quantityRange<K extends QuantityKind>(kind: K, says: string, limits: QuantityLimits = {}) {
   const words = quantityWords(kind, limits);
   const schema = z.string().transform((written, context): QuantityRange<K> => {
-    const [low, high] = written.trim().split(/\s+to\s+/u).map((end) => checked(parseQuantity(end, kind), words, context));
-    if (low === undefined || low === z.NEVER || high === z.NEVER) return z.NEVER;
+    const ends = written.trim().split(/\s+to\s+/u).map((end) => parseQuantity(end, kind));
+    const wrong = ends.find((end) => !end.ok);
+    if (wrong?.ok === false && wrong.fault.reason === "unit-missing") return refuse(context, "record/unit-missing", { expects: words.expects, repaired: withUnits(written, words) });
+    const [low, high] = (wrong === undefined ? ends : [wrong]).map((end) => checked(end, words, context));
+    if (wrong !== undefined || low === undefined || low === z.NEVER || high === z.NEVER) return z.NEVER;
+    if (ends.length > 2) return refuse(context, "record/not-a-quantity", words);
     if (high !== undefined && high.value < low.value) return refuse(context, "record/range-backwards", { repaired: `${high.text} to ${low.text}` });
     return { low, high: high ?? low, single: high === undefined, text: written.trim() };
   });
@@ -103,6 +107,13 @@ function refuseFault(fault: QuantityFault, words: QuantityWords, context: z.Refi
 function withoutComma(repaired: string, { noun }: QuantityWords): string {
   const thousands = /^(\d{1,3})\.(\d{3})(?=\D|$)/u;
   return noun !== "a gravity" && thousands.test(repaired) ? `${repaired}; or, if thousands were meant, ${repaired.replace(thousands, "$1$2")}` : repaired;
+}
+
+/** `12 to 14 C` with the unit at both ends. */
+function withUnits(written: string, { example }: QuantityWords): string {
+  const ends = written.trim().split(/\s+to\s+/u);
+  const unit = ends.map(unitIn).find((one) => one !== "") ?? unitIn(example.split(" to ")[0] ?? "");
+  return ends.map((end) => (unitIn(end) === "" ? `${end} ${unit}` : end)).join(" to ");
 }
 
 const unitIn = (example: string): string => example.replace(/^[+-]?[\d.]+\s*/u, "");
