@@ -12,7 +12,7 @@ export const CHART_CSS = `:root{${declarations(CHART_TOKENS.light)}}
 .chart-figure{container-type:inline-size}
 .chart{display:block;width:100%;height:auto;font-variant-numeric:tabular-nums lining-nums}
 .chart-wide{max-width:680px}
-.chart-narrow{max-width:440px;margin-inline:auto}
+.chart-narrow{max-width:400px;margin-inline:auto}
 @media screen{.chart-narrow{display:none}
 @container (max-width:35.99rem){.chart-wide{display:none}.chart-narrow{display:block}}}
 @media print{.chart-narrow{display:none}.chart{break-inside:avoid}}

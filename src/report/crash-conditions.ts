@@ -2,7 +2,7 @@ import { timeWeightedMean, valueAt, volumeDifference, type TimeWindow } from "..
 import { rectangular } from "../statistics/index.js";
 import { beerAt } from "./flows.js";
 import { apply, assumed, computedBy, isMissing, missing, readingOf, type Missing, type Result } from "./known.js";
-import { PROBE_FIELD } from "./log-series.js";
+import { PROBE_FIELD, type LogColumn } from "./log-series.js";
 import type { Scene } from "./scene.js";
 
 /** The beer counts as at the set point within this. */
@@ -14,12 +14,22 @@ export function crashHold(scene: Scene): TimeWindow | Missing {
   const window = scene.crashWindow;
   if (set === undefined) return missing("crash.set isn't recorded");
   if ("missing" in window) return window;
-  const reached = scene.columns.temperature?.series
-    .find(({ hours, value }) => hours >= window.fromHours && hours <= window.toHours && value <= set.value + HOLD_WITHIN_C);
   if (scene.columns.temperature === undefined) return missing("fermentation.log isn't recorded");
-  return reached === undefined
+  const reached = firstAtOrBelow(scene.columns.temperature, window, set.value + HOLD_WITHIN_C);
+  return reached === undefined || reached >= window.toHours
     ? missing(`the log doesn't show the beer within 1 °C of the ${set.text} set`)
-    : { fromHours: reached.hours, toHours: window.toHours };
+    : { fromHours: reached, toHours: window.toHours };
+}
+
+/** When a column first falls to a value: on the line between two readings, at the reading itself after a gap. */
+function firstAtOrBelow({ series, longestGapHours }: LogColumn, window: TimeWindow, value: number): number | undefined {
+  const index = series.findIndex((reading) => reading.hours >= window.fromHours && reading.hours <= window.toHours && reading.value <= value);
+  const reached = series[index];
+  const before = series[index - 1];
+  if (reached === undefined) return undefined;
+  if (before === undefined || before.value <= value || reached.hours - before.hours > longestGapHours) return reached.hours;
+  const share = (before.value - value) / (before.value - reached.value);
+  return Math.max(window.fromHours, before.hours + share * (reached.hours - before.hours));
 }
 
 /** Mean temperature at the hold; missing without a log that reaches it. */

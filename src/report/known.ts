@@ -1,5 +1,5 @@
 import { expandedUncertainty, exact, propagate, reading, rectangular, standardUncertainty, type Contributions } from "../statistics/index.js";
-import type { Method, MethodAbout } from "../science/index.js";
+import { directReading, type Method, type MethodAbout } from "../science/index.js";
 import type { FigureReport, FigureWorking, ReadingShare, WorkingStep } from "./types.js";
 
 /** How a value came about. */
@@ -126,7 +126,7 @@ export function figureReport(known: Known): FigureReport {
     unit: known.unit,
     ...(plusMinus === undefined ? {} : { plusMinus }),
     ...(model === undefined ? {} : { model }),
-    method: about?.id ?? "direct-reading",
+    method: (about ?? directReading.about).id,
     from: [...new Set(restsOn(step))],
     ...(known.notes.length === 0 ? {} : { notes: known.notes }),
   };

@@ -86,6 +86,8 @@ export { purgeCycles } from "./purge-cycles.js";
 export { purgeLiquid } from "./purge-liquid.js";
 
 // Balance
+export { difference } from "./difference.js";
+export { directReading } from "./direct-reading.js";
 export { total } from "./total.js";
 export { volumeDifference } from "./volume-difference.js";
 export { volumeShare } from "./volume-share.js";

@@ -45,6 +45,8 @@ const SIGNED: ReadonlySet<QuantityKind> = new Set(["temperature", "length"]);
 /** Kinds that are read at a temperature: `19 L at 3 C`. */
 const READ_AT: ReadonlySet<QuantityKind> = new Set(["volume", "gravity"]);
 const ABSOLUTE_ZERO_C = -273.15;
+/** Where 1.3546 L − 0.76 crosses zero, rounded up. */
+const PALEST_LOVIBOND = 0.57;
 
 /**
  * Reads `42 g`, `19.0 L at 2 C ± 0.1 L` or a bare gravity.
@@ -123,6 +125,8 @@ function parseMeasure(text: string, kind: QuantityKind): Measure | QuantityFault
   if ("reason" in parts) return parts;
   const { number, name, unit } = parts;
   const value = kind === "gravity" ? number : number * unit.factor + (unit.offset ?? 0);
+  // The relation of degrees Lovibond goes under zero for the palest: what was written wasn't negative.
+  if (name === "Lovibond" && value < 0 && number >= 0) return { reason: "out-of-range", low: PALEST_LOVIBOND, high: 1000, unit: name };
   return rangeFault(value, kind, name) ?? { value, unit: name };
 }
 

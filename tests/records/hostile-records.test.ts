@@ -213,6 +213,14 @@ describe("whatever a log holds", () => {
     }), { numRuns: 200, seed: 20260307 });
   });
 
+  test("a mapping with any pattern and any column names never throws", () => {
+    const text = fc.oneof(fc.constantFrom("M/d/yyyy", "yyyy-MM-dd'T'HH:mm", "[", "(", "\\", "-", "'", "d.M.y {2}", "time"), fc.string());
+    fc.assert(fc.property(text, text, csv, (pattern, column, table) => {
+      const mapping = JSON.stringify({ file: "c.csv", time: column, temperature: column, dates: pattern, units: { temperature: "C" }, separator: ";", decimal: "," });
+      parseLog(logFilesOf({ "batches/c.md": withFields(`fermentation: {log: ${mapping}}\n`)["batches/a.md"] ?? "", "batches/c.csv": table }));
+    }), { numRuns: 300, seed: 20260309 });
+  });
+
   test("bytes of any kind never throw", () => {
     fc.assert(fc.property(fc.uint8Array({ maxLength: 300 }), (bytes) => {
       parseLog(logFilesOf({ "batches/a.md": bytes, "shared/club.yaml": bytes, "batches/b.md": withFields("fermentation: {log: b.csv}\n")["batches/a.md"] ?? "", "batches/b.csv": bytes }));

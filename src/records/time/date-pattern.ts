@@ -92,4 +92,4 @@ function offsetMinutes(written: string): number {
 }
 
 const digits = (length: number): string => (length === 1 ? "(\\d{1,2})" : `(\\d{${length}})`);
-const escaped = (text: string): string => text.replaceAll(/[.*+?^${}()|[\]\\/-]/gu, String.raw`\$&`);
+const escaped = (text: string): string => text.replaceAll(/[.*+?^${}()|[\]\\/]/gu, String.raw`\$&`);

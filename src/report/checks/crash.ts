@@ -24,6 +24,12 @@ export const crashChecks: readonly CheckDefinition[] = [
     find: crashVessel,
   },
   {
+    id: "crash-freezing",
+    title: "Clear of freezing",
+    says: "The coldest the beer was, a degree or more above where beer of its strength begins to freeze: common practice, for a freezing point good to about half a degree.",
+    find: crashFreezing,
+  },
+  {
     id: "crash-air",
     title: "Air drawn in while cooling",
     says: "Through an airlock a cooling vessel draws in air; fed with gas or sealed it doesn't.",
@@ -81,6 +87,21 @@ function absolutePressure(scene: Scene, end: "lowest" | "highest"): Result {
   return end === "highest"
     ? apply(sealedVesselPressureGas, warm, cold, gauge, scene.atmosphericPressure)
     : apply(sealedVesselPressure, headspaceAtCrash(scene), beerAtCrash(scene), warm, cold, gauge, scene.atmosphericPressure);
+}
+
+const FREEZING_CLEAR_C = 1;
+const ICE = "Ice takes up room and can block or burst what holds it; don't open or pressurise a frozen vessel.";
+
+function crashFreezing(scene: Scene): Finding | undefined {
+  if (scene.batch.crash === undefined) return undefined;
+  const lowest = scene.figure("crash-lowest");
+  const freezing = scene.figure("freezing-point");
+  if (isMissing(lowest)) return unknown("common practice", lowest.missing);
+  if (isMissing(freezing)) return unknown("common practice", freezing.missing);
+  const clear = lowest.value - freezing.value;
+  const verdict = clear >= FREEZING_CLEAR_C ? "pass" : clear > 0 ? "watch" : "fail";
+  return found(verdict, "common practice", ["crash-lowest", "freezing-point"],
+    `Coldest ${plain(lowest.value, "C")}; beer of this strength begins to freeze near ${plain(freezing.value, "C")}.`, verdict === "pass" ? undefined : ICE);
 }
 
 function crashAir(scene: Scene): Finding | undefined {

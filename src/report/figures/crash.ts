@@ -1,6 +1,7 @@
-import { crashDrawnMost, headspaceContraction, hoursWithin, steepestFall } from "../../science/index.js";
-import { beerAtCrash, coldTemperature, headspaceAtCrash, HOLD_WITHIN_C, holdTemperature, temperatureBeforeCrash } from "../crash-conditions.js";
-import { apply, missing, type Result } from "../known.js";
+import { crashDrawnMost, elapsedTime, freezingPoint, headspaceContraction, hoursWithin, seriesExtremes, steepestFall } from "../../science/index.js";
+import { beerAtCrash, coldTemperature, crashHold, headspaceAtCrash, HOLD_WITHIN_C, holdTemperature, temperatureBeforeCrash } from "../crash-conditions.js";
+import { apply, missing, readingOf, type Result } from "../known.js";
+import { momentReading } from "../moments.js";
 import type { Scene } from "../scene.js";
 import { figure } from "./definition.js";
 
@@ -8,6 +9,11 @@ import { figure } from "./definition.js";
 export const crashFigures = [
   figure("crash-temperature", "C", "Crash temperature", "Mean at the hold", holdTemperature),
   figure("crash-hours", "h", "Crash hold", "Hours within 1 °C of the set point before the transfer", crashHours),
+  figure("crash-lag", "h", "Lag behind the set point", "From the start of cooling until the beer was within 1 °C of the set point", crashLag),
+  figure("crash-lowest", "C", "Coldest in the crash", "Lowest temperature of the beer before the transfer",
+    (scene) => scene.overLog(seriesExtremes, scene.crashWindow, (answer) => answer.lowest)),
+  figure("freezing-point", "C", "Freezing point", "Where this beer would begin to freeze, by its alcohol and extract",
+    (scene) => apply(freezingPoint, scene.figure("abw"), scene.figure("original-extract"))),
   figure("crash-rate", "C/h", "Cooling rate", "Largest fall over any hour of the crash",
     (scene) => scene.overLog(steepestFall, scene.crashWindow, (answer) => answer.fall)),
   figure("crash-drawn", "L", "Gas drawn in, contraction alone", "Gas the vessel draws in while it cools if none dissolves",
@@ -15,6 +21,15 @@ export const crashFigures = [
   figure("crash-drawn-most", "L", "Gas drawn in, at most", "Gas the vessel draws in while it cools if carbon dioxide dissolves to equilibrium",
     (scene) => apply(crashDrawnMost, headspaceAtCrash(scene), beerAtCrash(scene), temperatureBeforeCrash(scene), coldTemperature(scene))),
 ];
+
+function crashLag(scene: Scene): Result {
+  const hold = crashHold(scene);
+  if ("missing" in hold) return hold;
+  const start = scene.crashStart;
+  if (start === undefined) return missing("crash.from isn't recorded");
+  const reached = readingOf("fermentation.log time", hold.fromHours, "h", undefined, scene.civilAtHour(hold.fromHours));
+  return apply(elapsedTime, momentReading(start), reached);
+}
 
 function crashHours(scene: Scene): Result {
   const set = scene.batch.crash?.set;

@@ -1,5 +1,5 @@
-import { dryHopDose, dryHopOil, elapsedTime, timeWeightedMean, type TimeWindow } from "../../science/index.js";
-import { apply, isMissing, missing, scaled, withNote, type Result } from "../known.js";
+import { difference, dryHopDose, dryHopOil, elapsedTime, timeWeightedMean, type TimeWindow } from "../../science/index.js";
+import { apply, isMissing, missing, readingOf, scaled, withNote, type Result } from "../known.js";
 import { totalOf, weightedMeanOf } from "../known-lists.js";
 import { dryHopsOf, type DryHopAddition } from "../dry-hops.js";
 import { momentReading } from "../moments.js";
@@ -19,6 +19,7 @@ export const dryHopFigures = [
     (scene) => overHops(scene, (additions) => weightedMeanOf(additions.map((addition) => contactOf(scene, addition)), masses(additions), "d"))),
   figure("dry-hop-temperature", "C", "Temperature in contact", "Time-weighted mean over the contact, weighted by mass over the additions",
     (scene) => overHops(scene, (additions) => weightedMeanOf(additions.map((addition) => contactTemperature(scene, addition)), masses(additions), "C"))),
+  figure("dry-hop-ph-rise", "pH", "Rise in pH after the dry hop", "Last pH read after the first addition less the last one read before it", phRise),
   figure("dry-hop-gravity-drop", "SG", "Fall in gravity after the dry hop", "Last reading before the first addition less the final gravity", gravityDropAfter),
 ];
 
@@ -67,6 +68,22 @@ function gravityDropAfter(scene: Scene): Result {
   const before = scene.lastGravityBefore(first.hour);
   if (before === undefined) return missing(`a gravity reading before ${first.at}`);
   return withNote(fallBetween(before.gravity, scene.figure("final-gravity")), before.dateOnly ? "The reading before has a date but no time." : undefined);
+}
+
+/** The hops' own leaf raises pH: the two hand readings either side of the first addition. */
+function phRise(scene: Scene): Result {
+  const first = scene.firstDryHop;
+  if (first === undefined) return missing(scene.batch.dryHops?.length === 0 ? "there was no dry hop" : "dry_hops isn't recorded");
+  const readings = (scene.batch.fermentation?.readings ?? []).flatMap((reading, index) => {
+    const field = `fermentation.readings[${index}]`;
+    const moment = scene.moment(`${field}.at`, reading.at);
+    return moment === undefined || reading.ph === undefined ? []
+      : [{ hour: moment.hour, ph: readingOf(`${field}.ph`, reading.ph, "pH", scene.instruments.ph, String(reading.ph)) }];
+  });
+  const before = readings.filter(({ hour }) => hour <= first.hour).at(-1);
+  const after = readings.filter(({ hour }) => hour > first.hour).at(-1);
+  if (before === undefined || after === undefined) return missing("a pH reading before the dry hop and one after it");
+  return apply(difference, after.ph, before.ph);
 }
 
 /** For figures that are 0 when a record says there were no dry hops. */

@@ -1,4 +1,5 @@
 import type { CheckReport, Verdict as VerdictWord } from "../../report/index.js";
+import { printedWords } from "../text/printed-words.js";
 import { Caution } from "./caution.js";
 import { RestsOn } from "./rests-on.js";
 
@@ -32,7 +33,7 @@ export function CheckList({ checks }: { readonly checks: readonly CheckReport[] 
           <div>
             {check.caution === undefined ? null : <Caution says={check.caution} />}
             <p>
-              <b>{check.title}.</b> {check.says}{" "}
+              <b>{check.title}.</b> {printedWords(check.says)}{" "}
               <span class="rests-on">{AGAINST[check.against]}{check.from.length === 0 ? "." : "; "}<RestsOn from={check.from} /></span>
             </p>
           </div>

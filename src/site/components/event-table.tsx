@@ -1,6 +1,6 @@
 import type { EventReport } from "../../report/index.js";
 import { shortDate } from "../text/printed-date.js";
-import { writtenQuantity } from "../text/printed-words.js";
+import { printedWords } from "../text/printed-words.js";
 import { Figure } from "./figure.js";
 
 /** What was done and when, with the day counted from pitching: set in the margin beside the drawing it belongs to. */
@@ -24,7 +24,7 @@ function Event({ event: { at, hour, label, planned, dateOnly } }: { readonly eve
     <tr class={planned === true ? "planned" : undefined}>
       <td><Figure value={hour / 24} unit="d" decimals={1} /></td>
       <td>
-        <bdi>{writtenQuantity(label)}</bdi>{planned === true ? ", planned" : null}
+        <bdi>{printedWords(label)}</bdi>{planned === true ? ", planned" : null}
         <span class="row-note">{shortDate(at)}{dateOnly ? ", taken as noon" : null}</span>
       </td>
     </tr>

@@ -1,5 +1,6 @@
 import type { MethodCheckView, MethodView } from "../site-inputs.js";
 import { plainNumber } from "../text/printed-words.js";
+import { Formula } from "./formula.js";
 import { WideTable } from "./wide-table.js";
 
 /** Values from outside the project that the relation must reproduce; the tests run every one. */
@@ -25,7 +26,7 @@ function Row({ check, method: { inputs, output } }: { readonly check: MethodChec
       <td>
         {check.given.map((value, index) => {
           const input = named ? inputs[index] : undefined;
-          return <span key={index}>{index === 0 ? null : ", "}{input === undefined ? null : <><var>{input.symbol}</var> = </>}{plainNumber(value)}{input === undefined ? null : unitAfter(input.unit)}</span>;
+          return <span key={index}>{index === 0 ? null : ", "}{input === undefined ? null : <><var><Formula text={input.symbol} /></var> = </>}{plainNumber(value)}{input === undefined ? null : unitAfter(input.unit)}</span>;
         })}
       </td>
       <td class="quantity">{check.part === undefined ? null : `${check.part} `}{plainNumber(check.gives)}{unitAfter(output.unit)}</td>

@@ -1,5 +1,5 @@
 import type { RecipeLine } from "../../report/index.js";
-import { writtenQuantity } from "../text/printed-words.js";
+import { printedWords } from "../text/printed-words.js";
 import { Figure } from "./figure.js";
 
 /** Lists of a recipe with their headings: "Grist", "Hops in the kettle". */
@@ -26,8 +26,8 @@ export function RecipeTable({ lists }: { readonly lists: RecipeLists }) {
 function Line({ line }: { readonly line: RecipeLine }) {
   return (
     <tr>
-      <td><bdi>{line.amount === "" ? "–" : writtenQuantity(line.amount)}</bdi></td>
-      <th scope="row"><bdi>{line.what}</bdi>{line.detail === "" ? null : <span class="detail">, <bdi>{writtenQuantity(line.detail)}</bdi></span>}</th>
+      <td><bdi>{line.amount === "" ? "–" : printedWords(line.amount)}</bdi></td>
+      <th scope="row"><bdi>{line.what}</bdi>{line.detail === "" ? null : <span class="detail">, <bdi>{printedWords(line.detail)}</bdi></span>}</th>
       <td>{line.share === undefined ? null : <Figure value={line.share} unit="%" />}</td>
     </tr>
   );

@@ -1,6 +1,7 @@
 import type { CountReport, PairReport, TastingReport } from "../../report/index.js";
 import type { ComponentChildren } from "preact";
 import { printedDate } from "../text/printed-date.js";
+import { printedWords } from "../text/printed-words.js";
 import { AttributeTable } from "./attribute-table.js";
 import { Caution, MarginNote } from "./caution.js";
 import { Figure, Probability } from "./figure.js";
@@ -14,7 +15,7 @@ export function Tasting({ tasting, pictures }: { readonly tasting: TastingReport
       <h3><bdi>{tasting.name}</bdi></h3>
       <div class="findings">{tasting.says.map((sentence) => <p key={sentence}>{sentence}</p>)}</div>
       {tasting.differs.length === 0 ? null : (
-        <ul class="differs">{tasting.differs.map((difference) => <li key={difference}>{difference}</li>)}</ul>
+        <ul class="differs">{tasting.differs.map((difference) => <li key={difference}>{printedWords(difference)}</li>)}</ul>
       )}
       {pictures}
       <CountTable tasting={tasting} />

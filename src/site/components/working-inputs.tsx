@@ -1,8 +1,9 @@
 import type { WorkingStep } from "../../report/index.js";
 import { useLink, usePage } from "../page/page-context.js";
 import { lowerFirst } from "../text/printed-words.js";
-import type { WorkingIndex } from "../views/working-index.js";
+import { isSum, type WorkingIndex } from "../views/working-index.js";
 import { Figure } from "./figure.js";
+import { Formula } from "./formula.js";
 import { SourceName } from "./rests-on.js";
 
 export interface WorkingInputsProps {
@@ -16,11 +17,17 @@ export interface WorkingInputsProps {
 export function WorkingInputs({ of, inside, index }: WorkingInputsProps) {
   const inputs = of.inputs ?? [];
   if (inputs.length === 0) return null;
+  const sum = isSum(of);
   return (
     <ul class="inputs">
-      {inputs.map((input, place) => <li key={place}><Input step={input} inside={inside} index={index} /></li>)}
+      {inputs.map((input, place) => <li key={place}><Input step={sum ? withoutSymbol(input) : input} inside={inside} index={index} /></li>)}
     </ul>
   );
+}
+
+/** The parts of a sum have no symbol in the relation that each of them comes from. */
+function withoutSymbol({ symbol: _symbol, ...step }: WorkingStep): WorkingStep {
+  return step;
 }
 
 function Input({ step, inside, index }: { readonly step: WorkingStep; readonly inside: string; readonly index: WorkingIndex }) {
@@ -41,7 +48,7 @@ function Line({ step, working }: { readonly step: WorkingStep; readonly working?
   const { symbol, value, unit, plusMinus, label, kind, written, says } = step;
   return (
     <>
-      {symbol === undefined ? null : <><var>{symbol}</var> = </>}
+      {symbol === undefined ? null : <><var><Formula text={symbol} /></var> = </>}
       <Figure value={value} unit={unit} working={working} {...(plusMinus === undefined ? {} : { plusMinus })} />
       {", "}
       <span class={`step-${kind}`}>
@@ -60,5 +67,5 @@ function By({ step }: { readonly step: WorkingStep }) {
   const link = useLink();
   const method = step.method === undefined ? undefined : methods.get(step.method);
   if (method === undefined) return null;
-  return <p class="rests-on">By <a href={link(`methods/${method.id}.html`)}>{lowerFirst(method.title)}</a>: <i>{method.formula}</i></p>;
+  return <p class="rests-on">By <a href={link(`methods/${method.id}.html`)}>{lowerFirst(method.title)}</a>: <i><Formula text={method.formula} /></i></p>;
 }

@@ -1,10 +1,11 @@
 import { figureEntry, type FigureReport, type FigureWorking, type ReadingShare } from "../../report/index.js";
 import { useLink, usePage } from "../page/page-context.js";
 import type { MethodView } from "../site-inputs.js";
-import { printedFormula, sentence } from "../text/printed-words.js";
-import type { WorkingIndex } from "../views/working-index.js";
+import { sentence } from "../text/printed-words.js";
+import { isSum, type WorkingIndex } from "../views/working-index.js";
 import { MarginNote } from "./caution.js";
 import { Figure } from "./figure.js";
+import { Formula } from "./formula.js";
 import { SourceName } from "./rests-on.js";
 import { WorkingInputs } from "./working-inputs.js";
 
@@ -20,9 +21,10 @@ export function Working({ working: { id, step, shares }, figure, index }: Workin
   const method = step.method === undefined ? undefined : methods.get(step.method);
   return (
     <section class="working" id={`working-${id}`}>
-      {method === undefined ? null : <Source method={method} />}
       <h3>{figureEntry(id).title} <Figure {...step} /></h3>
-      {method === undefined ? null : <p class="formula">{printedFormula(method.formula)}</p>}
+      {method === undefined ? null : <Source method={method} />}
+      {method === undefined ? null : <p class="formula">{isSum(step) ? "The sum of these, each by the relation beside: " : null}<Formula text={method.formula} /></p>}
+      {step.written === undefined ? null : <p class="rests-on">Read, and written “<bdi>{step.written}</bdi>”.</p>}
       {step.says === undefined ? null : <p>{step.says}</p>}
       <WorkingInputs of={step} inside={id} index={index} />
       <Worth shares={shares} figure={figure} />
@@ -47,7 +49,7 @@ function Worth({ shares, figure }: { readonly shares: readonly ReadingShare[]; r
   if (told.length === 0 && figure?.model === undefined) return null;
   return (
     <p class="rests-on">
-      {told.length === 0 ? null : <>Its uncertainty comes from <Shares shares={told} />{told.length > 1 ? "; improve the first to improve the figure. " : ". "}</>}
+      {told.length === 0 ? null : <>Its uncertainty comes from <Shares shares={told} />. </>}
       {figure?.model === undefined ? null : <>The relation itself is worth ± <Figure value={figure.model} unit={figure.unit} /> beside that.</>}
     </p>
   );

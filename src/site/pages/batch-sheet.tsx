@@ -4,6 +4,7 @@ import { useLink } from "../page/page-context.js";
 import { pageFile, type Site } from "../page/site.js";
 import type { SiteFile } from "../site-inputs.js";
 import { printedDate, shortDate } from "../text/printed-date.js";
+import { printedWords } from "../text/printed-words.js";
 import { figureRows } from "../views/figure-rows.js";
 import { FIGURE_TABLE } from "../../report/index.js";
 
@@ -56,7 +57,7 @@ function RecipeLines({ report: { recipe } }: { readonly report: BatchReport }) {
       <table>
         <tbody>
           {lines.slice(0, MOST_LINES).map((line, index) => (
-            <tr key={index}><td>{line.amount}</td><th scope="row"><bdi>{line.what}</bdi> <span class="row-note"><bdi>{line.detail}</bdi></span></th></tr>
+            <tr key={index}><td>{printedWords(line.amount)}</td><th scope="row"><bdi>{line.what}</bdi> <span class="row-note"><bdi>{printedWords(line.detail)}</bdi></span></th></tr>
           ))}
         </tbody>
       </table>
@@ -74,7 +75,7 @@ function Events({ report: { timeline } }: { readonly report: BatchReport }) {
         <table>
           <tbody>
             {events.slice(0, MOST_EVENTS).map((event, index) => (
-              <tr key={index}><td>{shortDate(event.at)}</td><td><bdi>{event.label}</bdi>{event.planned === true ? <i> (planned)</i> : null}</td></tr>
+              <tr key={index}><td>{shortDate(event.at)}</td><td><bdi>{printedWords(event.label)}</bdi>{event.planned === true ? <i> (planned)</i> : null}</td></tr>
             ))}
           </tbody>
         </table>

@@ -1,15 +1,19 @@
 import type { BatchReport, LogReport } from "../../report/index.js";
 import { Figure } from "../components/figure.js";
 import { Swatch } from "../components/swatch.js";
+import { shortened } from "../page/layout.js";
 import { useLink, usePage } from "../page/page-context.js";
 import { pageFile, type Site, workingsKnown } from "../page/site.js";
 import { NextSteps } from "../parts/batch-opening.js";
 import type { SiteFile } from "../site-inputs.js";
+import { printedWords } from "../text/printed-words.js";
 import { printedDate } from "../text/printed-date.js";
 import { figureRows } from "../views/figure-rows.js";
 import { clubInOneSentence, isOpen } from "../views/club-sentence.js";
 
 const NEWEST = 6;
+/** A season's own page tells it whole. */
+const LONGEST_SUMMARY = 240;
 const PACKAGED = new Set(["packaged", "dumped"]);
 
 /** What is in the fermenter and what it needs, what is new, and the way to everything else. */
@@ -69,7 +73,7 @@ function Entries({ batches }: { readonly batches: readonly BatchReport[] }) {
           <p class="overline">
             {batch.status === "planned" ? "To be brewed" : "Brewed"} {printedDate(batch.brewed)}{batch.brewer === undefined ? null : <> by <bdi>{batch.brewer}</bdi></>}, {batch.status}
           </p>
-          <p>{batch.summary}</p>
+          {batch.summary === "" ? null : <p>{printedWords(batch.summary)}</p>}
           <NextSteps steps={batch.next} />
         </li>
       ))}
@@ -109,7 +113,7 @@ function Seasons({ log }: { readonly log: LogReport }) {
           {log.seasons.map(({ slug, season, summary }) => (
             <li key={slug}>
               <p class="entry-title"><a href={link(`seasons/${slug}.html`)}><bdi>{season}</bdi></a></p>
-              <p>{summary}</p>
+              <p>{printedWords(shortened(summary, LONGEST_SUMMARY))}</p>
             </li>
           ))}
         </ul>

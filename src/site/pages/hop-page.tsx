@@ -9,7 +9,7 @@ import { shortDate } from "../text/printed-date.js";
 /** Every batch with one hop: how much, in what form, beside which others. */
 export function hopFiles(site: Site): SiteFile[] {
   return site.inputs.log.hops.map(({ name, slug, batches }) => {
-    const used = batches.flatMap((batch) => site.batches.get(batch) ?? []);
+    const used = batches.flatMap((batch) => site.batches.get(batch) ?? []).toSorted((one, other) => other.brewed.localeCompare(one.brewed, "en"));
     return pageFile(site, {
       path: `hops/${slug}.html`,
       title: `Hop ${name}`,

@@ -1,10 +1,11 @@
 import { Figure } from "../components/figure.js";
+import { Formula } from "../components/formula.js";
 import { MarginNote } from "../components/caution.js";
 import { WideTable } from "../components/wide-table.js";
 import { useLink } from "../page/page-context.js";
 import { pageFile, type Site } from "../page/site.js";
 import type { MethodView, SiteFile } from "../site-inputs.js";
-import { plainNumber, printedFormula, sentence } from "../text/printed-words.js";
+import { plainNumber, sentence } from "../text/printed-words.js";
 import { MethodChecks } from "../components/method-checks.js";
 
 /** The list of methods and one page for each. */
@@ -63,8 +64,8 @@ function Method({ method }: { readonly method: MethodView }) {
         <p class="lead">{says}</p>
       </header>
       <MarginNote><b>Source</b> ({status}). {sentence(source)}</MarginNote>
-      <p class="formula formula-large">{printedFormula(formula)}</p>
-      <p>It gives <var>{output.symbol}</var>{unitWords(output.unit)}. It holds for: {sentence(range)}</p>
+      <p class="formula formula-large"><Formula text={formula} /></p>
+      <p>It gives <var><Formula text={output.symbol} /></var>{unitWords(output.unit)}. It holds for: {sentence(range)}</p>
       {model === undefined ? null : (
         <p>
           The relation itself is worth ± {model.as === "share" ? <Figure value={100 * model.limit} unit="%" decimals={0} /> : <Figure value={model.limit} unit={output.unit} />}{" "}
@@ -91,7 +92,7 @@ function Inputs({ method: { inputs, title } }: { readonly method: MethodView }) 
           <tbody>
             {inputs.map(({ symbol, meaning, unit, low, high }, index) => (
               <tr key={index}>
-                <th scope="row"><var>{symbol}</var></th>
+                <th scope="row"><var><Formula text={symbol} /></var></th>
                 <td>{meaning}</td>
                 <td>{unit === "" ? "–" : unit}</td>
                 <td class="quantity">{plainNumber(low)}</td>

@@ -1,6 +1,7 @@
 import type { SeasonReport } from "../../report/index.js";
 import { BatchTable } from "../components/batch-table.js";
 import { ChartFigure } from "../components/chart-figure.js";
+import { Lead } from "../components/lead.js";
 import { PooledTable } from "../components/pooled-table.js";
 import { chartTableCsv } from "../data/chart-csv.js";
 import { seasonJson } from "../data/season-json.js";
@@ -37,10 +38,10 @@ function Season({ season, site }: SeasonProps) {
       <header class="opening">
         <p class="overline">Season</p>
         <h1><bdi>{season.season}</bdi></h1>
-        <p class="lead">{season.summary}</p>
+        <Lead text={season.summary} />
         <p><a href={link(`${seasonPage(season.slug)}.json`)}>The season as JSON</a></p>
       </header>
-      <section>
+      <section class="full">
         <h2>Batches</h2>
         <BatchTable rows={season.rows} label={`Batches of ${season.season}`} working={workingIn(site)} />
       </section>

@@ -3,6 +3,7 @@ import { ComparisonTable } from "../components/comparison-table.js";
 import { useLink } from "../page/page-context.js";
 import { pageFile, type Site } from "../page/site.js";
 import type { SiteFile } from "../site-inputs.js";
+import { printedWords } from "../text/printed-words.js";
 import { printedDate } from "../text/printed-date.js";
 
 /** One beer, version after version: what was changed, what it did. */
@@ -39,10 +40,10 @@ function Version({ version }: { readonly version: BatchReport }) {
     <section>
       <h2><a href={link(`batches/${slug}.html`)}><bdi>{batch}</bdi> <bdi>{title}</bdi></a></h2>
       <p class="overline">{status === "planned" ? "To be brewed" : "Brewed"} {printedDate(brewed)}, {status}</p>
-      <p>{summary}</p>
+      {summary === "" ? null : <p>{printedWords(summary)}</p>}
       {comparison === undefined ? null : (
         <>
-          <p>Against <bdi>{comparison.with}</bdi>: {comparison.says}</p>
+          <p>{comparison.says}</p>
           <ComparisonTable comparison={comparison} batch={batch} />
         </>
       )}

@@ -1,5 +1,6 @@
 import type { BatchReport, NextStep } from "../../report/index.js";
 import { Figure } from "../components/figure.js";
+import { Lead } from "../components/lead.js";
 import { Swatch } from "../components/swatch.js";
 import { useLink } from "../page/page-context.js";
 import { printedDate } from "../text/printed-date.js";
@@ -15,7 +16,7 @@ export function BatchOpening({ view }: { readonly view: BatchView }) {
     <header class="opening batch-opening">
       <p class="overline"><Overline report={report} /></p>
       <h1 dir="auto">{report.title}</h1>
-      <p class="lead">{report.summary}</p>
+      <div class="opening-words"><Lead text={report.summary === "" ? "Nothing but its name and its brew date is recorded yet." : report.summary} /></div>
       <NextSteps steps={report.next} />
       <InShort view={view} />
       <Synopsis />

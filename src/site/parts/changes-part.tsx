@@ -13,7 +13,7 @@ export function ChangesPart({ view: { report } }: { readonly view: BatchView }) 
         <p>There is no earlier batch to hold this one against. <code>repeats</code> names one; in a <code>series</code> it is the one before.</p>
       ) : (
         <>
-          <p>Against <a href={link(`batches/${comparison.withSlug}.html`)}><bdi>{comparison.with}</bdi>, <bdi>{comparison.withTitle}</bdi></a>. {comparison.says}</p>
+          <p>{comparison.says} The one before: <a href={link(`batches/${comparison.withSlug}.html`)}><bdi>{comparison.with}</bdi>, <bdi>{comparison.withTitle}</bdi></a>.</p>
           <ComparisonTable comparison={comparison} batch={report.batch} />
         </>
       )}

@@ -23,3 +23,9 @@ export function indexWorking(report: BatchReport): WorkingIndex {
 function signature({ method = "", value, unit }: WorkingStep): string {
   return `${method} ${value} ${unit}`;
 }
+
+/** Whether a step only adds up its inputs: parts in its own unit whose values sum to its own. */
+export function isSum({ value, unit, inputs = [] }: WorkingStep): boolean {
+  const sum = inputs.reduce((total, input) => total + input.value, 0);
+  return inputs.length > 1 && inputs.every((input) => input.kind === "step" && input.unit === unit) && Math.abs(sum - value) <= 1e-9 * Math.abs(value);
+}
