@@ -28,7 +28,7 @@ async function measure(folder, words, cache) {
   return { ms: performance.now() - began, peakMb: Number(await readFile(peakFile, "utf8")), stdout, stderr };
 }
 
-const stageMs = (stderr, stage) => Number(new RegExp(`^${stage}: (\\d+) ms$`, "m").exec(stderr)?.[1] ?? 0);
+const stageMs = (stderr, stage) => Number(new RegExp(`^${stage}: (\\d+) ms$`, "m").exec(stderr)?.[1] ?? Number.NaN);
 
 /** Starts serve and gives its address. */
 function startServing(log, cache) {
@@ -79,8 +79,9 @@ function weigh(site) {
   const files = readdirSync(site, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile()).map((entry) => path.join(entry.parentPath, entry.name));
   const gzipped = (file) => gzipSync(readFileSync(file), { level: 9 }).length / KB;
   const sum = (pattern) => files.filter((file) => pattern.test(file)).reduce((total, file) => total + gzipped(file), 0);
+  // The fonts come as one style sheet of their own, cached once for the whole site.
   const batchPages = files.filter((file) => /batches\/bp-\d+\.html$/.test(file)).map(gzipped);
-  return { heaviest: Math.max(...batchPages) + sum(/assets\/[^/]*\.(css|js)$/), fonts: sum(/\.woff2$/) };
+  return { heaviest: Math.max(...batchPages) + sum(/assets\/(?!fonts)[^/]*\.(css|js)$/), fonts: sum(/\.woff2$|assets\/fonts\.css$/) };
 }
 
 const line = (what, value, budget, holds) => console.log(`${what.padEnd(62)}${value.padStart(12)}${budget.padStart(12)}  ${holds === undefined ? "" : holds ? "holds" : "BROKEN"}`);
@@ -99,7 +100,7 @@ try {
   }
   const writeMs = median(writes.map(({ ms }) => ms));
   const warmMs = median(warms.map(({ ms }) => ms));
-  const chartMs = stageMs(cold.stderr, "Drawing charts");
+  const chartMs = stageMs(cold.stderr, "Of which drawing charts, all threads together");
   const saves = await measureSaves(log, cache);
   const { heaviest, fonts } = weigh(site);
 
@@ -107,9 +108,8 @@ try {
   console.log(`${"".padEnd(62)}${"measured".padStart(12)}${"budget".padStart(12)}`);
   line("Eleventy writing the same files", `${(writeMs / 1000).toFixed(2)} s`, "");
   line("cold build", `${(cold.ms / 1000).toFixed(2)} s`, "");
-  line("  of which drawing charts", `${(chartMs / 1000).toFixed(2)} s`, "");
+  line("  drawing charts, all threads together", `${(chartMs / 1000).toFixed(2)} s`, "");
   line("cold build ÷ Eleventy", (cold.ms / writeMs).toFixed(2), "5", cold.ms <= 5 * writeMs);
-  line("cold build without charts ÷ Eleventy", ((cold.ms - chartMs) / writeMs).toFixed(2), "");
   line("warm build, nothing changed", `${(warmMs / 1000).toFixed(2)} s`, "");
   line("warm build ÷ Eleventy", (warmMs / writeMs).toFixed(2), "1.5", warmMs <= 1.5 * writeMs);
   line("one record saved until its page is new, median of 5", `${(median(saves) / 1000).toFixed(2)} s`, "1 s", median(saves) <= 1000);

@@ -5,7 +5,8 @@ import { type LogReport, buildLogReport } from "../report/index.js";
 import { methodAbouts } from "../science/index.js";
 import { type SiteAsset, type SiteFile, pageCharts, siteAssets, siteFiles } from "../site/index.js";
 import { civilTime } from "./as-of.js";
-import { drawCharts } from "./draw-charts.js";
+import { usableFolder } from "./cache-folder.js";
+import { type ChartDrawing, startDrawing } from "./draw-charts.js";
 import type { Effects } from "./effects.js";
 import type { Progress } from "./progress.js";
 import { preparePhotos } from "./site-photos.js";
@@ -31,18 +32,26 @@ export interface PlannedSite {
   readonly leftOut: readonly string[];
   /** Absent where errors in the log stop the build. */
   readonly output?: PlannedOutput;
+  /** Time spent drawing charts so far, in milliseconds. */
+  readonly chartMs?: () => number;
 }
 
-/** What is to be written; a page whose key is known already needn't be written again. */
 export interface PlannedOutput {
-  readonly pages: readonly SiteFile[];
+  readonly pages: readonly PlannedPage[];
   readonly assets: readonly SiteAsset[];
+}
+
+/** A file that is rendered when it is written. One whose key is known already needn't be written again. */
+export interface PlannedPage {
+  readonly path: string;
+  readonly key: string;
+  readonly render: () => Promise<string>;
 }
 
 /**
  * The build, in order. Read this first: every folder of src/ is one of its stages.
  *
- * text → records → reports → photos and charts → pages; `commands/build.ts` and `preview.ts` write them.
+ * text → records → reports → photos and charts → pages; `commands/build.ts` and `preview.ts` have them written.
  */
 export async function planSite(options: BuildOptions, effects: Effects, progress: Progress): Promise<PlannedSite> {
   progress.say("Reading the log");
@@ -55,15 +64,29 @@ export async function planSite(options: BuildOptions, effects: Effects, progress
   progress.say("Preparing photos");
   const { photos, refused } = await preparePhotos(report, files, path.join(effects.cacheFolder, "photos"));
 
-  progress.say("Drawing charts");
-  const chartMarkup = await drawCharts(pageCharts(report), path.join(effects.cacheFolder, `charts-${VERSION}`), progress.say);
-
   progress.say("Planning the pages");
+  const drawing = startDrawing(pageCharts(report), await usableFolder(path.join(effects.cacheFolder, "charts")));
   const pages = siteFiles({
     log: report, version: VERSION, methods: methodAbouts, recordFields: recordFields(), problemCatalogue: problemKinds(),
-    chartMarkup, photos, logs: publishedLogs(log, report, files),
+    chartMarkup: drawing.markup, photos, logs: publishedLogs(log, report, files),
   });
-  return { problems, leftOut: leftOut(report, refused), output: { pages, assets: [...siteAssets(), ...photos.values()] } };
+  return {
+    problems,
+    leftOut: leftOut(report, refused),
+    output: { pages: pages.map((page) => withCharts(page, drawing)), assets: [...siteAssets(), ...photos.values()] },
+    chartMs: drawing.spentMs,
+  };
+}
+
+/** A page that is rendered once its charts are drawn. */
+function withCharts(page: SiteFile, drawing: ChartDrawing): PlannedPage {
+  return {
+    ...page,
+    render: async () => {
+      await drawing.ready(page.path.replace(/\.html$/, ""));
+      return page.render();
+    },
+  };
 }
 
 function stopsBuild(log: Log, problems: readonly Problem[], keepGoing: boolean): boolean {

@@ -37,30 +37,45 @@ export class Preview {
     return this.#keys.size > 0;
   }
 
-  /** Brings the folder up to the log. */
-  async update(options: BuildOptions): Promise<Update> {
+  /**
+   * Brings the folder up to the log.
+   *
+   * @param shown called when the pages of the batches that changed are there, before the rest is written
+   */
+  async update(options: BuildOptions, shown: () => void): Promise<Update> {
     const progress = startProgress(this.effects);
     try {
       const { problems, leftOut, output } = await planSite(options, this.effects, progress);
       progress.say("Writing what changed");
-      const changed = output === undefined ? 0 : await this.#write(output);
-      this.#problems = output === undefined ? problems : problems.filter(({ severity }) => severity === "error");
+      this.#problems = output === undefined ? problems : [];
+      const changed = output === undefined ? 0 : await this.#write(output, shown);
       return { changed, problems, leftOut };
     } finally {
       progress.done();
     }
   }
 
-  async #write({ pages, assets }: PlannedOutput): Promise<number> {
+  async #write({ pages, assets }: PlannedOutput, shown: () => void): Promise<number> {
     // An asset's path names its content, or it comes with the program: both never change under one name.
     const keys = new Map([...pages.map(({ path: place, key }) => [place, key] as const), ...assets.map(({ path: place }) => [place, ""] as const)]);
     const isNew = ({ path: place }: { readonly path: string }): boolean => this.#keys.get(place) !== keys.get(place);
     const fresh = { pages: pages.filter(isNew), assets: assets.filter(isNew) };
     const gone = [...this.#keys.keys()].filter((place) => !keys.has(place));
+    const own = fresh.pages.filter(({ path: place }) => isBatchPage(place));
+    const first = this.isBuilt && own.length <= MOST_FIRST ? own : [];
+    if (first.length > 0) {
+      await writeSite({ pages: first, assets: fresh.assets }, this.folder);
+      shown();
+    }
+    await writeSite({ pages: fresh.pages.filter((page) => !first.includes(page)), assets: fresh.assets }, this.folder);
     await writeMarker(this.folder);
-    await writeSite(fresh, this.folder);
     await Promise.all(gone.map((place) => rm(path.join(this.folder, place), { force: true })));
     this.#keys = keys;
     return fresh.pages.length + fresh.assets.length + gone.length;
   }
 }
+
+/** More changed pages than a save of one record brings are written in one go. */
+const MOST_FIRST = 8;
+
+const isBatchPage = (place: string): boolean => /^batches\/.*\.html$/.test(place) && place !== "batches/index.html";

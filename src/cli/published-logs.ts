@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import type { Log, LogFiles } from "../records/index.js";
+import type { FermentationLog, Log, LogFiles } from "../records/index.js";
 import type { LogReport } from "../report/index.js";
 
 /** A fermentation log as it goes into the site's data. */
@@ -11,12 +11,23 @@ export interface PublishedLog {
   readonly sha256: string;
 }
 
+/** What was handed out before, by the log as read: the same bytes give the same object when a log is read again. */
+const handedOut = new WeakMap<FermentationLog, PublishedLog>();
+
 /** The fermentation logs of the published batches, and of no others. */
 export function publishedLogs(log: Log, report: LogReport, files: LogFiles): PublishedLog[] {
   const published = new Set(report.batches.map(({ slug }) => slug));
   return log.batches
     .filter(({ slug }) => published.has(slug))
-    .flatMap(({ slug, logs }) => logs.map(({ file }) => asWritten(slug, Buffer.from(files.read(file)))));
+    .flatMap(({ slug, logs }) => logs.map((rows) => handedOutOrRead(slug, rows, files)));
+}
+
+function handedOutOrRead(slug: string, rows: FermentationLog, files: LogFiles): PublishedLog {
+  const before = handedOut.get(rows);
+  if (before?.slug === slug) return before;
+  const fresh = asWritten(slug, Buffer.from(files.read(rows.file)));
+  handedOut.set(rows, fresh);
+  return fresh;
 }
 
 /** Logs are checked to be UTF-8 when they are read, so the text holds every byte, a byte-order mark included. */

@@ -21,7 +21,18 @@ export function camelCased<T>(value: T): CamelCased<T> {
 function mapped(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(mapped);
   if (typeof value !== "object" || value === null) return value;
-  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [camelKey(key), mapped(inner)]));
+  const result: Record<string, unknown> = {};
+  for (const [key, inner] of Object.entries(value)) result[camelKey(key)] = mapped(inner);
+  return result;
 }
 
-const camelKey = (key: string): string => key.replaceAll(/_([a-z])/gu, (_, letter: string) => letter.toUpperCase());
+const known = new Map<string, string>();
+
+/** The keys of schemas are few: each is turned once. */
+function camelKey(key: string): string {
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const camel = key.replaceAll(/_([a-z])/gu, (_, letter: string) => letter.toUpperCase());
+  known.set(key, camel);
+  return camel;
+}

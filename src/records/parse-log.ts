@@ -52,7 +52,8 @@ class LogParser {
     const known = this.#knownNames(parsed, shared);
     const competitions = parseCompetitions(this.#paths, { read: (path) => this.#read(path), zone, batches: numbersOf(parsed), cache: this.#cache });
     this.#problems.push(...shared.problems, ...batchNumbersDiffer(parsed), ...competitions.problems);
-    const built = parsed.map((batch) => this.#complete(batch, shared, known));
+    const around: Surroundings = { paths: new Set(this.#paths), read: (path) => this.#read(path), zone, cache: this.#cache };
+    const built = parsed.map((batch) => this.#complete(batch, around, shared, known));
     const problems = inOrder([...this.#problems, ...built.flatMap((one) => one.problems)]);
     const log = { club: shared.club, equipment: shared.equipment, styles: shared.styles, hops: shared.hops, malts: shared.malts, competitions: competitions.records };
     return { log: { ...log, ...sorted(built, problems) }, problems };
@@ -78,11 +79,10 @@ class LogParser {
 
   #knownNames(batches: readonly ParsedBatch[], { names }: Shared): KnownNames {
     const competitions = new Set(this.#paths.flatMap((path) => /^shared\/competitions\/([^/]+)\//u.exec(path)?.[1] ?? []));
-    return { batches, competitions: [...competitions], ...(names.styles === undefined ? {} : { styles: names.styles }) };
+    return { batches, numbers: numbersOf(batches), competitions: [...competitions], ...(names.styles === undefined ? {} : { styles: names.styles }) };
   }
 
-  #complete(parsed: ParsedBatch, shared: Shared, known: KnownNames): BuiltBatch {
-    const around: Surroundings = { paths: new Set(this.#paths), read: (path) => this.#read(path), zone: shared.club.zone, cache: this.#cache };
+  #complete(parsed: ParsedBatch, around: Surroundings, shared: Shared, known: KnownNames): BuiltBatch {
     const attached = attachFiles(parsed, around);
     const named = equipmentOf({ batch: parsed.partial, placeOf: parsed.placeOf }, shared.equipment);
     const isDefined = named.equipment !== undefined || shared.names.equipment === undefined || shared.names.equipment.includes(parsed.partial.equipment ?? "");

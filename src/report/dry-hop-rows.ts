@@ -12,7 +12,7 @@ export function dryHopReports(scene: Scene): DryHopReport[] {
   const band = temperatureBand(scene);
   return dryHopsOf(scene).map((addition) => {
     const reasons = new Set<string>();
-    const value = <Key extends keyof DryHopReport>(key: Key, result: Result): Partial<DryHopReport> => {
+    const value = (key: keyof DryHopReport, result: Result): Partial<DryHopReport> => {
       if (!isMissing(result)) return { [key]: result.value };
       reasons.add(result.missing);
       return {};

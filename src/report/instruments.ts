@@ -28,22 +28,18 @@ const COMMON = {
 
 /** The instruments of an equipment entry, common limits standing in for what it leaves out. */
 export function instrumentsOf(setup: Equipment | undefined): Instruments {
-  const readings = setup?.readings;
+  if (setup === undefined) return { ...COMMON, assumptions: [NO_EQUIPMENT] };
+  const { hydrometer, refractometer, thermometer, scale, volume, ph } = setup.readings ?? {};
   const found = {
-    hydrometerSg: readings?.hydrometer?.within?.value,
-    refractometerBx: readings?.refractometer?.within?.value,
-    thermometerC: readings?.thermometer?.within?.value,
-    scaleG: readings?.scale?.within?.value,
-    volumeL: readings?.volume?.within?.value,
-    ph: readings?.ph?.within,
+    hydrometerSg: hydrometer?.within?.value,
+    refractometerBx: refractometer?.within?.value,
+    thermometerC: thermometer?.within?.value,
+    scaleG: scale?.within?.value,
+    volumeL: volume?.within?.value,
+    ph: ph?.within,
   };
-  return {
-    ...COMMON,
-    ...definedOnly(found),
-    hydrometerCalibrationC: readings?.hydrometer?.calibrated?.value ?? COMMON.hydrometerCalibrationC,
-    refractometerFactor: readings?.refractometer?.factor ?? COMMON.refractometerFactor,
-    assumptions: setup === undefined ? [NO_EQUIPMENT] : missingLimits(found),
-  };
+  const settings = definedOnly({ hydrometerCalibrationC: hydrometer?.calibrated?.value, refractometerFactor: refractometer?.factor });
+  return { ...COMMON, ...definedOnly(found), ...settings, assumptions: missingLimits(found) };
 }
 
 const NO_EQUIPMENT =

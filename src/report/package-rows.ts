@@ -43,6 +43,6 @@ function purgeWords(purge: NonNullable<PackageEntry["purge"]>): string {
   return `${cycles}${purge.pressure === undefined ? "" : ` to ${purge.pressure.text}`}`;
 }
 
-function reported<Key extends "pressure" | "primingSugar" | "oxygen">(key: Key, result: Result | undefined): Partial<PackageReport> {
+function reported(key: "pressure" | "primingSugar" | "oxygen", result: Result | undefined): Partial<PackageReport> {
   return result === undefined || isMissing(result) ? {} : { [key]: figureReport(result) };
 }

@@ -4,11 +4,11 @@ import { formatProblems } from "../../problems/index.js";
 import { writeSite } from "../../site/index.js";
 import { type Call, isGiven, textOption } from "../arguments.js";
 import { parseAsOf } from "../as-of.js";
-import { planSite } from "../build.js";
+import { type PlannedOutput, type PlannedPage, planSite } from "../build.js";
 import type { Effects, ExitCode } from "../effects.js";
 import { logFolder } from "../log-folder.js";
 import { refuseUnsafeOutput, replaceFolder } from "../output-folder.js";
-import { startProgress } from "../progress.js";
+import { type Progress, startProgress } from "../progress.js";
 
 /** `gylebook build`: the whole site, put in place at once when it is complete. */
 export async function run(call: Call, effects: Effects): Promise<ExitCode> {
@@ -20,17 +20,28 @@ export async function run(call: Call, effects: Effects): Promise<ExitCode> {
   if (isGiven(call, "cold")) await rm(effects.cacheFolder, { recursive: true, force: true });
 
   const progress = startProgress(effects, isGiven(call, "debug"));
-  const { problems, leftOut, output } = await planSite(options, effects, progress);
+  const { problems, leftOut, output, chartMs } = await planSite(options, effects, progress);
   if (output !== undefined) {
-    progress.say("Writing the site");
-    await replaceFolder(out, (fresh) => writeSite(output, fresh));
+    await replaceFolder(out, (fresh) => writeSite(counted(output, progress), fresh));
   }
   progress.done();
+  if (isGiven(call, "debug") && chartMs !== undefined) effects.complain(`Of which drawing charts, all threads together: ${chartMs().toFixed(0)} ms\n`);
 
   if (problems.length > 0) effects.complain(`${formatProblems(problems, "text")}\n`);
   if (leftOut.length > 0) effects.complain(`Left out of the site:\n${leftOut.map((line) => `  ${line}\n`).join("")}`);
   effects.complain(ending(output?.pages.length, out, effects));
   return problems.some(({ severity }) => severity === "error") ? 1 : 0;
+}
+
+/** The same pages, which say how far the writing has come. */
+function counted({ pages, assets }: PlannedOutput, progress: Progress): PlannedOutput {
+  let written = 0;
+  const render = (page: PlannedPage) => (): Promise<string> => {
+    written += 1;
+    progress.say(`Writing the site: file ${written} of ${pages.length}`);
+    return page.render();
+  };
+  return { pages: pages.map((page) => ({ ...page, render: render(page) })), assets };
 }
 
 function ending(pages: number | undefined, out: string, effects: Effects): string {

@@ -25,7 +25,7 @@ export async function run(call: Call, effects: Effects): Promise<ExitCode> {
   try {
     const server = await servePreview(preview, wanted);
     const follow = oneAtATime(async () => {
-      report(await preview.update(options), effects);
+      report(await preview.update(options, server.reload), effects);
       server.reload();
     }, effects);
     await watchLog(log, () => void follow(), effects.stop);

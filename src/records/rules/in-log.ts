@@ -7,14 +7,15 @@ export interface KnownNames {
   readonly styles?: readonly string[];
   readonly competitions: readonly string[];
   readonly batches: readonly ParsedBatch[];
+  /** Their batch numbers. */
+  readonly numbers: readonly string[];
 }
 
 const LISTED = 8;
 
 /** Names in a record that must be defined elsewhere in the log. */
-export function namesAreDefined({ partial, placeOf }: ParsedBatch, { styles, competitions, batches }: KnownNames): Problem[] {
-  const numbers = batches.flatMap(({ partial: { batch } }) => (batch === undefined ? [] : [batch]));
-  const others = numbers.filter((number) => number !== partial.batch);
+export function namesAreDefined({ partial, placeOf }: ParsedBatch, { styles, competitions, numbers }: KnownNames): Problem[] {
+  const others = partial.repeats === undefined ? [] : numbers.filter((number) => number !== partial.batch);
   const problems: Problem[] = [];
   const look = (code: "record/style-unknown" | "record/repeats-unknown" | "record/competition-unknown", name: string | undefined, known: readonly string[] | undefined, path: readonly PropertyKey[]): void => {
     if (name === undefined || known === undefined || known.includes(name)) return;

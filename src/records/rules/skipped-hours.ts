@@ -11,7 +11,8 @@ export function validateHours(written: unknown, zone: string, placeOf: (path: Fi
 }
 
 function civilTimes(value: unknown, path: FieldPath): [FieldPath, CivilTime][] {
-  if (typeof value !== "object" || value === null) return [];
+  // A quantity holds no time; records are mostly quantities.
+  if (typeof value !== "object" || value === null || "kind" in value) return [];
   if (isCivilTime(value)) return [[path, value]];
   if (Array.isArray(value)) return value.flatMap((item, index) => civilTimes(item, [...path, index]));
   return Object.entries(value).flatMap(([key, inner]) => civilTimes(inner, [...path, key]));

@@ -1,4 +1,3 @@
-import { Lexer } from "yaml";
 import type { ProblemCode } from "../../problems/index.js";
 
 /** Something that a record's YAML may not hold, found before it is parsed. */
@@ -25,14 +24,16 @@ const FORBIDDEN: Readonly<Record<string, ScanFinding["code"]>> = { "&": "yaml/an
 /**
  * Looks through YAML token by token, without recursion: composing a file nested thousands of levels
  * deep would exhaust the stack in a way that can't be caught. Stops at the first place that is too deep.
+ *
+ * @param tokens the lexer's, in order
  */
-export function scanYaml(text: string): YamlScan {
+export function scanYaml(tokens: readonly string[]): YamlScan {
   const findings: ScanFinding[] = [];
   const depth = new DepthGauge();
   let offset = 0;
   let lastQuote: number | undefined;
   let isText = false;
-  for (const token of new Lexer().lex(text)) {
+  for (const token of tokens) {
     if (MARKS.has(token)) {
       isText = token === TEXT_FOLLOWS;
       continue;

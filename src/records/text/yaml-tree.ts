@@ -1,4 +1,4 @@
-import { isAlias, isMap, isScalar, isSeq, LineCounter, parseDocument, type Document, type Node, type YAMLMap } from "yaml";
+import { Composer, Document, isAlias, isMap, isScalar, isSeq, Lexer, LineCounter, Parser, type CST, type Node, type YAMLMap } from "yaml";
 import { problemAt, type Place, type Problem } from "../../problems/index.js";
 import { DEEPEST, scanYaml, type YamlScan } from "./scan-yaml.js";
 import { isOpenQuote, ruleOf } from "./yaml-problems.js";
@@ -31,11 +31,24 @@ const MOST_SYNTAX_PROBLEMS = 3;
  * @param file path inside the log, for the problems
  */
 export function parseYaml(text: string, file: string): YamlTree {
-  const lines = new LineCounter();
-  const scan = scanYaml(text);
+  const tokens = [...new Lexer().lex(text)];
+  const scan = scanYaml(tokens);
   const tooDeep = scan.findings.some(({ code }) => code === "yaml/too-deep");
-  const document = parseDocument(tooDeep ? "" : text, { lineCounter: lines, schema: "core", uniqueKeys: false, prettyErrors: false, logLevel: "silent" });
-  return new TreeReader({ text, file, lines: tooDeep ? linesOf(text) : lines, scan, document }).read();
+  const lines = linesOf(text);
+  return new TreeReader({ text, file, lines, scan, document: tooDeep ? compose([], 0) : compose(tokens, text.length) }).read();
+}
+
+/** The first document of the tokens that were scanned; a second one is already reported. */
+function compose(tokens: readonly string[], length: number): Document {
+  const parser = new Parser();
+  const composer = new Composer({ schema: "core", uniqueKeys: false, prettyErrors: false, logLevel: "silent" });
+  const [document] = composer.compose(parsed(), true, length);
+  return document ?? new Document();
+
+  function* parsed(): Generator<CST.Token> {
+    for (const token of tokens) yield* parser.next(token);
+    yield* parser.end();
+  }
 }
 
 interface Source {

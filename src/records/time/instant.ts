@@ -43,21 +43,27 @@ export function wallMs({ date, time = NOON }: CivilTime): number {
   return Date.parse(`${date}T${time}Z`);
 }
 
-const steadyDays = new Map<string, number | undefined>();
-const MOST_REMEMBERED = 20_000;
+/** Offsets of a zone by day; undefined for a day near a change of its clocks. */
+const steadyDays = new Map<string, Map<number, number | undefined>>();
+const MOST_DAYS = 20_000;
 
 /** A zone's offset on a day whose clocks don't change the day before or after; found once a day. */
 function steadyOffset(wall: number, zone: string): number | undefined {
   const day = Math.floor(wall / DAY_MS);
-  const key = `${zone} ${day}`;
-  if (steadyDays.has(key)) return steadyDays.get(key);
-  if (steadyDays.size > MOST_REMEMBERED) steadyDays.clear();
+  let days = steadyDays.get(zone);
+  if (days === undefined || days.size > MOST_DAYS) {
+    days = new Map();
+    steadyDays.set(zone, days);
+  }
+  if (!days.has(day)) days.set(day, offsetAround(day, zone));
+  return days.get(day);
+}
+
+function offsetAround(day: number, zone: string): number | undefined {
   const before = offsetMs((day - 1) * DAY_MS, zone);
   const after = offsetMs((day + 2) * DAY_MS, zone);
   const middle = offsetMs(day * DAY_MS + DAY_MS / 2, zone);
-  const offset = before === after && before === middle ? before : undefined;
-  steadyDays.set(key, offset);
-  return offset;
+  return before === after && before === middle ? before : undefined;
 }
 
 function offsetMs(instant: number, zone: string): number {

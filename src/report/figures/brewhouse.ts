@@ -24,7 +24,7 @@ function potentialOf(scene: Scene, into: readonly string[]): Result {
   const { grist } = scene.batch;
   if (grist === undefined) return missing("grist isn't recorded");
   const parts = grist.flatMap((malt, index) => {
-    if (!into.includes(malt.into ?? "mash")) return [];
+    if (!into.includes(malt.into)) return [];
     const values = scene.malt(malt, index);
     return [apply(potentialExtract, inKilograms(scene.mass(`grist[${index}].amount`, malt.amount)), values.extract, values.moisture)];
   });

@@ -58,7 +58,7 @@ function Row({ row, notes, anyMeasured, anyPlanned }: RowProps) {
       <tr>
         <th scope="row">{title}</th>
         {anyMeasured ? <td data-head="Measured">{measured === undefined ? "not yet" : <Figure {...measured} working={working} />}</td> : null}
-        {anyPlanned ? <td data-head="Planned">{planned === undefined ? "–" : <Planned planned={planned} working={plannedWorking} against={againstPlan} />}</td> : null}
+        {anyPlanned ? <td data-head="Planned" class={planned === undefined ? "none" : undefined}>{planned === undefined ? "–" : <Planned planned={planned} working={plannedWorking} against={againstPlan} />}</td> : null}
       </tr>
       {notes.length === 0 ? null : <tr class="note-row"><td colspan={anyMeasured && anyPlanned ? 3 : 2}>{notes.join(" ")}</td></tr>}
     </>

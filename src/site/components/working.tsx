@@ -15,20 +15,20 @@ export interface WorkingProps {
   readonly index: WorkingIndex;
 }
 
-/** How one figure came about: relation, inputs down to the readings, what its uncertainty rests on, source. */
+/** How one figure came about, folded until it is asked for: relation, inputs down to the readings, what its uncertainty rests on, source. */
 export function Working({ working: { id, step, shares }, figure, index }: WorkingProps) {
   const { methods } = usePage();
   const method = step.method === undefined ? undefined : methods.get(step.method);
   return (
-    <section class="working" id={`working-${id}`}>
-      <h3>{figureEntry(id).title} <Figure {...step} /></h3>
+    <details class="working" id={`working-${id}`}>
+      <summary><h3>{figureEntry(id).title}</h3> <Figure {...step} /></summary>
       {method === undefined ? null : <Source method={method} />}
       {method === undefined ? null : <p class="formula">{isSum(step) ? "The sum of these, each by the relation beside: " : null}<Formula text={method.formula} /></p>}
       {step.written === undefined ? null : <p class="rests-on">Read, and written “<bdi>{step.written}</bdi>”.</p>}
       {step.says === undefined ? null : <p>{step.says}</p>}
       <WorkingInputs of={step} inside={id} index={index} />
       <Worth shares={shares} figure={figure} />
-    </section>
+    </details>
   );
 }
 

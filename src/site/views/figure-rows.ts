@@ -29,7 +29,7 @@ export function figureRows(report: BatchReport, methods: Methods, ids: ReadonlyS
       id, title, meaning,
       ...(measured === undefined ? {} : { measured, ...optional("working", workingPath(report, methods, id)) }),
       ...(planned === undefined ? {} : { planned, ...optional("plannedWorking", methodPath(methods, planned.method)) }),
-      ...(plan === undefined ? {} : { againstPlan: plan.says }),
+      ...(plan === undefined ? {} : { againstPlan: plan.verdict === "differs" ? plan.says : "as planned" }),
       ...(missing === undefined || measured !== undefined ? {} : { missing }),
     };
   });

@@ -1,0 +1,130 @@
+import type { BatchReport, SwatchReport } from "./batch-types.js";
+import type { FigureReport } from "./figure-types.js";
+
+// Seasons, lists, and the whole log.
+
+export interface SeasonPoint {
+  readonly batch: string;
+  readonly slug: string;
+  readonly title: string;
+  readonly brewed: string;
+  readonly value: number;
+  readonly plusMinus?: number;
+}
+
+/** One figure over the season's batches, in brew order. */
+export interface SeasonSeries {
+  readonly figure: string;
+  readonly title: string;
+  readonly unit: string;
+  readonly points: readonly SeasonPoint[];
+  /** Batches without it, and why. */
+  readonly without: readonly { readonly batch: string; readonly why: string }[];
+  /** Of a trend over time; absent where that isn't asked: what the brewers set is told, not tested. */
+  readonly claim?: Claim;
+  /** The chart's description: the trend in words, or that there are too few batches. */
+  readonly says: string;
+}
+
+export type Claim = "none" | "too-few" | "possible" | "shown";
+
+export interface RelationReport {
+  readonly x: string;
+  readonly xTitle: string;
+  readonly xUnit: string;
+  readonly y: string;
+  readonly yTitle: string;
+  readonly yUnit: string;
+  readonly n: number;
+  readonly points: readonly { readonly batch: string; readonly slug: string; readonly x: number; readonly y: number }[];
+  readonly slope?: number;
+  readonly low?: number;
+  readonly high?: number;
+  readonly p?: number;
+  readonly adjusted?: number;
+  readonly claim: Claim;
+  /** The fitted line with its 95 % interval of the mean, drawn over the data's own range. */
+  readonly line?: readonly { readonly x: number; readonly y: number; readonly low: number; readonly high: number }[];
+  /** Theil–Sen: the median of the slopes between all pairs of batches; its interval where so few batches allow one. */
+  readonly robust?: { readonly slope: number; readonly low?: number; readonly high?: number };
+  /** Other figures that moved together with `x` (variance inflation above 5); `inflation` absent: one follows exactly from the other. */
+  readonly together?: readonly { readonly figure: string; readonly title: string; readonly inflation?: number }[];
+  readonly says: string;
+}
+
+/** One attribute over the season's tastings. */
+export interface PooledReport {
+  readonly attribute: string;
+  readonly tastings: readonly {
+    readonly batch: string;
+    readonly slug: string;
+    readonly lift: number;
+    readonly tasters: number;
+    /** 95 % t-interval of the mean difference; absent for one taster, or where all differences are equal. */
+    readonly low?: number;
+    readonly high?: number;
+  }[];
+  /** Random effects with Knapp–Hartung interval; absent under five batches. */
+  readonly estimate?: number;
+  readonly low?: number;
+  readonly high?: number;
+  /** Standard deviation of the true lifts between batches, and the share of the scatter that is more than the tasters' own (I²). */
+  readonly between?: number;
+  readonly heterogeneity?: number;
+  /** Where the lift of one more such batch would lie, 95 %. */
+  readonly nextLow?: number;
+  readonly nextHigh?: number;
+  readonly says: string;
+}
+
+export interface SeasonReport {
+  readonly season: string;
+  readonly slug: string;
+  readonly batches: readonly string[];
+  readonly rows: readonly BatchSummary[];
+  readonly series: readonly SeasonSeries[];
+  readonly relations: readonly RelationReport[];
+  /** By attribute. */
+  readonly pooled: Readonly<Record<string, PooledReport>>;
+  readonly summary: string;
+}
+
+/** What lists need of a batch. */
+export interface BatchSummary {
+  readonly batch: string;
+  readonly slug: string;
+  readonly title: string;
+  readonly status: string;
+  readonly brewed: string;
+  readonly brewer?: string;
+  readonly season?: string;
+  readonly series?: string;
+  readonly style?: string;
+  readonly hops: readonly string[];
+  readonly summary: string;
+  readonly figures: Readonly<Record<string, FigureReport>>;
+  readonly swatch?: SwatchReport;
+}
+
+export interface ClubReport {
+  readonly name: string;
+  readonly zone: string;
+  readonly units: "metric" | "us";
+  readonly url?: string;
+  readonly asOf: string;
+  /** Cautions the club wrote for its own place. */
+  readonly cautions: readonly string[];
+}
+
+/** The whole log, computed: what charts and pages are made from. */
+export interface LogReport {
+  readonly club: ClubReport;
+  /** Published batches, newest brew date first. */
+  readonly batches: readonly BatchReport[];
+  readonly seasons: readonly SeasonReport[];
+  /** Series name → batch slugs in order of brew date. */
+  readonly series: readonly { readonly name: string; readonly slug: string; readonly batches: readonly string[] }[];
+  readonly hops: readonly { readonly name: string; readonly slug: string; readonly batches: readonly string[] }[];
+  /** What the build left out, for --keep-going: file and why. */
+  readonly leftOut: readonly { readonly file: string; readonly why: string }[];
+}

@@ -1,0 +1,139 @@
+// What tasters found, and whether it was what the brewer meant.
+
+export interface TastingReport {
+  readonly name: string;
+  readonly date?: string;
+  /** Role → sample as recorded: { before: "control", after: "keg" }. */
+  readonly samples: Readonly<Record<string, string>>;
+  readonly tasters?: number;
+  readonly asked?: string;
+  readonly triangle?: CountReport;
+  readonly tetrad?: CountReport;
+  readonly duoTrio?: CountReport;
+  readonly pair?: CountReport & { readonly attribute: string; readonly before: number; readonly after: number };
+  readonly preference?: PreferenceReport;
+  /** Every named-attribute pair, `pair` first. */
+  readonly pairs?: readonly PairReport[];
+  readonly ranking?: RankingReport;
+  readonly attributes: readonly AttributeReport[];
+  /** Sentences on what can and can't be concluded, in order. */
+  readonly says: readonly string[];
+  /** Differences besides the hops, and what isn't recorded. */
+  readonly differs: readonly string[];
+  /** Names of the samples that "before" and "after" stand for in this report. */
+  readonly roles?: { readonly before: string; readonly after: string };
+  /** Whether the samples can be told apart by what is tested alone: something else differed, that isn't recorded, or nothing did. */
+  readonly comparable?: "differs" | "not recorded" | "nothing else";
+  /** What keeps a result from being put down to what was tested alone, as a clause; absent where nothing does. */
+  readonly reservation?: string;
+  /** What to be careful of; whole sentences. */
+  readonly cautions?: readonly string[];
+}
+
+export type PairReport = NonNullable<TastingReport["pair"]>;
+
+export interface PreferenceReport {
+  readonly before: number;
+  readonly after: number;
+  /** Votes for neither: reported, never split. */
+  readonly none: number;
+  /** Exact, two-sided, over those who chose. */
+  readonly p: number;
+  /** Share of those who chose that prefer "after", with its exact 95 % interval; absent when nobody chose. */
+  readonly share?: number;
+  readonly low?: number;
+  readonly high?: number;
+}
+
+export interface RankingReport {
+  readonly tasters: number;
+  /** In the order served, or of dose where the doses are ordered; a low sum is ranked first. */
+  readonly sums: readonly { readonly sample: string; readonly sum: number }[];
+  /** Friedman; absent where too few tasters ranked to conclude from. */
+  readonly p?: number;
+  readonly exact?: boolean;
+  /** Page, two-sided, for ranks that rise or fall in the order of doses fixed beforehand. */
+  readonly ordered?: { readonly p: number; readonly exact: boolean; readonly rising: boolean };
+}
+
+export interface CountReport {
+  readonly correct: number;
+  readonly tasters: number;
+  /** Chance of at least this many correct by guessing, exact. */
+  readonly p: number;
+  /** Share correct, with its exact 95 % interval. */
+  readonly share: number;
+  readonly low: number;
+  readonly high: number;
+  readonly chance: number;
+  /** 2 where no direction was fixed beforehand; 1 where absent. */
+  readonly sides?: 1 | 2;
+  /** Fewest right answers that guessing reaches in one tasting of twenty at most; absent when no count is enough. */
+  readonly critical?: number;
+  /** Share of tasters that really tell, cut at 0, with the exact limits carried over. */
+  readonly discriminators?: { readonly share: number; readonly low: number; readonly high: number };
+  /** One-sided 95 % upper limit of the share of tasters that really tell. */
+  readonly stillTelling?: number;
+  /** Distance of the samples in standard deviations of perception; `value` or `high` absent: no upper bound. */
+  readonly dPrime?: { readonly value?: number; readonly low: number; readonly high?: number };
+  /** The least difference that this many tasters find in 8 tastings of 10: as d′, and as the share of tasters that tell. */
+  readonly detectable?: { readonly dPrime: number; readonly share: number };
+  /** The difference that this many tasters miss as often as find; anything less is probably missed. */
+  readonly missed?: { readonly dPrime: number; readonly share: number };
+}
+
+export interface AttributeReport {
+  readonly attribute: string;
+  readonly primary: boolean;
+  readonly tasters: number;
+  readonly meanBefore: number;
+  readonly meanAfter: number;
+  readonly lift: number;
+  readonly low?: number;
+  readonly high?: number;
+  /** Exact sign-flip p, two-sided; above 34 tasters Student's. */
+  readonly p?: number;
+  /** p with the other attributes of the sheet allowed for: the primary one stands alone, the rest follow it by Holm. */
+  readonly adjusted?: number;
+  /** Tasters who scored "after" higher, and lower. */
+  readonly raised?: number;
+  readonly lowered?: number;
+  /** Hodges–Lehmann estimate of the difference, with its exact 95 % interval; absent above 34 tasters. */
+  readonly typical?: { readonly value: number; readonly low?: number; readonly high?: number };
+  /** Mean difference over the standard deviation of the differences (dz). */
+  readonly standardised?: { readonly dz: number; readonly low: number; readonly high: number };
+  /** The least mean difference that this many tasters, scattering so, find in 8 tastings of 10. */
+  readonly detectable?: number;
+  /** The mean difference that they miss as often as find; anything less is probably missed. */
+  readonly missed?: number;
+  /** One pair a taster: [taster, before, after]. */
+  readonly pairs: readonly (readonly [string, number, number])[];
+}
+
+export interface AimReport {
+  readonly words?: string;
+  readonly raise: readonly string[];
+  readonly lower: readonly string[];
+  readonly hold: readonly string[];
+  readonly primary?: string;
+  readonly margin?: number;
+  /** The verdict in one sentence, or what is missing for one. */
+  readonly verdict: string;
+  /** Absent while nothing has been tasted. */
+  readonly result?: AimResult;
+  /** One verdict an attribute, the primary one first. */
+  readonly attributes?: readonly AimAttribute[];
+}
+
+export type AimResult = "met" | "not met" | "can't tell";
+
+export interface AimAttribute {
+  readonly attribute: string;
+  readonly want: "raise" | "lower" | "hold";
+  readonly primary: boolean;
+  readonly result: AimResult;
+  /** What was seen, in a few words. */
+  readonly seen: string;
+  /** Why, in one sentence with the numbers. */
+  readonly says: string;
+}
