@@ -28,7 +28,7 @@ export function startChartThreads(pageCount: number): DrawPage | undefined {
 interface Waiting {
   readonly task: ChartTask;
   readonly resolve: (drawn: DrawnPage) => void;
-  readonly reject: (failure: unknown) => void;
+  readonly reject: (failure: Error) => void;
 }
 
 class TaskQueue {
@@ -84,7 +84,7 @@ class ChartThread {
         settle();
       };
       const onMessage = (result: ChartResult): void => done(() => "drawn" in result ? resolve(result.drawn) : reject(result.failure));
-      const onError = (failure: unknown): void => done(() => reject(failure));
+      const onError = (failure: Error): void => done(() => reject(failure));
       this.#worker.on("message", onMessage).on("error", onError);
       this.#worker.postMessage(task);
     });

@@ -1,13 +1,11 @@
-import type { CivilTime } from "../records/index.js";
+import { instantMs, type CivilTime } from "../records/index.js";
 import { TERMINAL_WITHIN_SG, terminalRunOf } from "./figures/fermentation.js";
 import { isMissing } from "./known.js";
 import type { Scene } from "./scene.js";
 import type { NextStep } from "./types.js";
 
-type StepName = "dry_hop" | "dump" | "crash" | "transfer" | "package" | "tasting";
-
 interface PlannedStep {
-  readonly step: StepName;
+  readonly id: "dry-hop" | "dump" | "crash" | "transfer" | "package" | "tasting";
   readonly title: string;
   readonly when: CivilTime | undefined;
   readonly done: boolean;
@@ -17,18 +15,23 @@ interface PlannedStep {
 const DUE_WITHIN_H = 36;
 const RECENT_H = 48;
 
-/** What an open batch needs next, in the order of a brewer's calendar; nothing for a finished one. */
+/**
+ * What a batch needs next, in the order of a brewer's calendar. A packaged batch
+ * can only be waiting for its tasting; a dumped one needs nothing.
+ */
 export function nextSteps(scene: Scene): NextStep[] {
-  if (!scene.isOpen) return [];
-  const blocked = whyHoldHops(scene);
-  return plannedSteps(scene).filter((step) => !step.done).flatMap((step) => {
-    const moment = scene.moment(`plan.dates.${step.step}`, step.when);
-    if (step.when === undefined || moment === undefined) return [];
+  const hold = whyHoldHops(scene);
+  return plannedSteps(scene).filter(({ done, id }) => !done && (scene.isOpen || id === "tasting")).flatMap((step) => {
+    const moment = scene.moment(`plan.dates.${step.id}`, step.when);
+    if (step.when === undefined || moment === undefined || scene.status === "dumped") return [];
     const until = moment.hour - scene.asOfHour;
-    if (step.step === "dry_hop" && blocked !== undefined && until <= DUE_WITHIN_H) {
-      return [{ step: step.title, state: "blocked" as const, when: step.when.text, says: blocked }];
-    }
-    return [{ step: step.title, state: stateOf(until), when: step.when.text, says: sayWhen(until) }];
+    if (!scene.isOpen && until < 0) return [];
+    const blocked = step.id === "dry-hop" && until <= DUE_WITHIN_H ? hold : undefined;
+    return [{
+      id: step.id, step: step.title, when: step.when.text,
+      ...(step.when.time === undefined ? {} : { instant: new Date(instantMs(step.when, scene.log.club.zone)).toISOString() }),
+      state: blocked === undefined ? stateOf(until) : "blocked", says: blocked ?? sayWhen(until),
+    }];
   });
 }
 
@@ -37,12 +40,12 @@ function plannedSteps(scene: Scene): PlannedStep[] {
   const dates = batch.plan?.dates;
   const happened = (hour: number | undefined): boolean => hour !== undefined && hour <= scene.asOfHour;
   return [
-    { step: "dry_hop", title: "Dry hop", when: dates?.dryHop, done: happened(scene.firstDryHop?.hour) },
-    { step: "dump", title: "Dump", when: dates?.dump, done: (batch.dumps ?? []).length > 0 },
-    { step: "crash", title: "Crash", when: dates?.crash, done: happened(scene.crashStart?.hour) },
-    { step: "transfer", title: "Transfer", when: dates?.transfer, done: happened(scene.transferMoment?.hour) },
-    { step: "package", title: "Package", when: dates?.package, done: scene.packages.length > 0 },
-    { step: "tasting", title: "Tasting", when: dates?.tasting, done: (batch.tastings ?? []).length > 0 },
+    { id: "dry-hop", title: "Dry hop", when: dates?.dryHop, done: happened(scene.firstDryHop?.hour) },
+    { id: "dump", title: "Dump", when: dates?.dump, done: (batch.dumps ?? []).length > 0 },
+    { id: "crash", title: "Crash", when: dates?.crash, done: happened(scene.crashStart?.hour) },
+    { id: "transfer", title: "Transfer", when: dates?.transfer, done: happened(scene.transferMoment?.hour) },
+    { id: "package", title: "Package", when: dates?.package, done: scene.packages.length > 0 },
+    { id: "tasting", title: "Tasting", when: dates?.tasting, done: (batch.tastings ?? []).length > 0 },
   ];
 }
 

@@ -46,7 +46,7 @@ function trouble(checks: readonly CheckReport[]): string | undefined {
 
 function nextSentence(next: readonly NextStep[]): string | undefined {
   const first = next.find((step) => step.state === "blocked" || step.state === "overdue") ?? next.find((step) => step.state === "due");
-  return first === undefined ? undefined : first.state === "blocked" ? first.says : `Next: ${first.step.toLowerCase()}, ${first.when ?? ""}.`;
+  return first === undefined ? undefined : first.state === "blocked" ? first.says : `Next: ${first.step.toLowerCase()}, ${first.when}.`;
 }
 
 function text(figure: Pick<FigureReport, "value" | "unit" | "plusMinus"> | undefined): string | undefined {

@@ -1,3 +1,4 @@
+import { calendarFiles } from "./data/calendar.js";
 import { dataFiles } from "./data/data-files.js";
 import { indexSite, type Site } from "./page/site.js";
 import { batchListFiles } from "./pages/batch-list-page.js";
@@ -13,7 +14,7 @@ import type { SiteFile, SiteInputs } from "./site-inputs.js";
 
 /** What the site consists of: a new kind of page is a new file and one line here. */
 const CONTENTS: readonly ((site: Site) => SiteFile[])[] = [
-  homeFiles, batchListFiles, batchFiles, seasonFiles, seriesFiles, hopFiles, methodFiles, helpFiles, notFoundFiles, dataFiles,
+  homeFiles, batchListFiles, batchFiles, seasonFiles, seriesFiles, hopFiles, methodFiles, helpFiles, notFoundFiles, calendarFiles, dataFiles,
 ];
 
 /** Every file of the site that depends on the log. Only keys are computed here; each file renders when asked. */

@@ -21,7 +21,7 @@ export const plannedBatch: BatchReport = {
     "original-gravity": { value: 1.05, unit: "SG", method: "plan" }, abv: { value: 5.1, unit: "%", method: "alcohol-by-volume" },
     "dry-hop-dose": { value: 9, unit: "g/L", method: "plan" }, "dry-hop-mass": { value: 194, unit: "g", method: "dry-hop-mass", notes: ["At the planned 21.5 L."] },
   },
-  next: [{ step: "Brew", state: "later", when: "2026-11-07", says: "Everything it needs is in the recipe." }, { step: "Dry hop", state: "blocked", says: "Gravity must be terminal first." }],
+  next: [{ id: "brew", step: "Brew", state: "later", when: "2026-11-07", says: "Everything it needs is in the recipe." }, { id: "dry-hop", step: "Dry hop", state: "blocked", when: "2026-11-17 19:00", instant: "2026-11-17T19:00:00.000Z", says: "Gravity must be terminal first." }],
 };
 
 /** What a list tells of a sample batch. */

@@ -29,9 +29,10 @@ export const PLAIN_FORM = { separator: ",", decimal: "." } as const;
  * its other problems show in the same run; rows of the wrong length are reported and left out.
  */
 export function parseTable(file: string, text: string, form: CsvForm): CsvTable {
-  const lines = text.split("\n");
-  const lineText = (line: number): string => lines[line - 1] ?? "";
-  const first = lineText(1);
+  // Lines are only cut where there is something to say of one.
+  let lines: readonly string[] | undefined;
+  const lineText = (line: number): string => (lines ??= text.split("\n"))[line - 1] ?? "";
+  const [first = ""] = text.split("\n", 1);
   const hasSemicolons = form.separator === "," && count(first, ";") > count(first, ",");
   const separator = hasSemicolons ? ";" : form.separator;
   const problems = new CsvProblems(file, lineText, separator);
@@ -52,17 +53,19 @@ function parseRows(text: string, separator: string, problems: CsvProblems): CsvR
   try {
     // Without quotes each line is a row; only with them does the parser have to keep count of lines.
     if (!text.includes('"')) {
-      parse(text, options).forEach((cells, index) => rows.push({ line: index + 1, cells }));
+      for (const [index, cells] of parse(text, options).entries()) if (!isBlank(cells)) rows.push({ line: index + 1, cells });
     } else {
-      parse(text, { ...options, on_record: (cells: string[], { lines }) => { rows.push({ line: lines, cells }); return null; } });
+      parse(text, { ...options, on_record: (cells: string[], { lines }) => { if (!isBlank(cells)) rows.push({ line: lines, cells }); return null; } });
     }
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
     const line = typeof error["lines"] === "number" ? error["lines"] : 1;
     problems.addLine("csv/quotes", error.code === "CSV_QUOTE_NOT_CLOSED" ? (rows.at(-1)?.line ?? 0) + 1 : line, {});
   }
-  return rows.filter(({ cells }) => cells.length > 1 || cells[0]?.trim() !== "");
+  return rows;
 }
+
+const isBlank = (cells: readonly string[]): boolean => cells.length === 1 && cells[0]?.trim() === "";
 
 function reportTwice(header: readonly string[], problems: CsvProblems): void {
   for (const [index, column] of header.entries()) {

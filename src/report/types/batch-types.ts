@@ -42,9 +42,14 @@ export interface ComparisonReport {
 }
 
 export interface NextStep {
+  /** Permanent, for addresses and calendars: "dry-hop". */
+  readonly id: string;
   readonly step: string;
   readonly state: "due" | "overdue" | "blocked" | "later";
-  readonly when?: string;
+  /** Civil time in the club's zone, as planned. */
+  readonly when: string;
+  /** The same as an instant, "2026-03-18T19:00:00.000Z"; absent where only the day is planned. */
+  readonly instant?: string;
   readonly says: string;
 }
 

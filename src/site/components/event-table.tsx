@@ -9,7 +9,7 @@ export function EventTable({ events }: { readonly events: readonly EventReport[]
   return (
     <div class="margin">
       <table class="events">
-        <caption>Day by day, counted from pitching</caption>
+        <caption>Days since pitching</caption>
         <thead>
           <tr><th scope="col">Day</th><th scope="col">What</th></tr>
         </thead>
@@ -25,7 +25,7 @@ function Event({ event: { at, hour, label, planned, dateOnly } }: { readonly eve
       <td><Figure value={hour / 24} unit="d" decimals={1} /></td>
       <td>
         <bdi>{printedWords(label)}</bdi>{planned === true ? ", planned" : null}
-        <span class="row-note">{shortDate(at)}{dateOnly ? ", taken as noon" : null}</span>
+        {" "}<span class="detail">{shortDate(at)}{dateOnly ? ", taken as noon" : null}</span>
       </td>
     </tr>
   );

@@ -15,8 +15,10 @@ export function HappenedPart({ view }: { readonly view: BatchView }) {
       {timeline !== undefined ? null : (
         <p>No reading of the fermentation is recorded. A log under <code>fermentation.log</code>, or hand readings under <code>fermentation.readings</code>, would draw it here.</p>
       )}
-      <EventTable events={timeline?.events ?? []} />
-      {chart === undefined ? null : <ChartFigure {...chart} />}
+      <div class="picture-and-days">
+        {chart === undefined ? null : <ChartFigure {...chart} />}
+        <EventTable events={timeline?.events ?? []} />
+      </div>
       {(timeline?.notes ?? []).map((note) => <p key={note} class="log-note">{note}</p>)}
       <FigureTable rows={rowsOf(view, PART_FIGURES.fermentation)} caption="Fermentation" />
       <FigureTable rows={rowsOf(view, PART_FIGURES.crash)} caption="The crash" />
