@@ -30,7 +30,6 @@ interface Suggestion { readonly nearest: string | undefined; readonly known: str
 
 const orNearest = ({ nearest, known }: Suggestion, otherwise: string): string =>
   nearest !== undefined ? `Did you mean ${nearest}?` : known === "" ? otherwise : `Known here: ${known}. ${otherwise}`;
-const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /**
  * Every problem the tool can find, and every wording, once. A code is permanent:
@@ -100,7 +99,7 @@ export const CATALOGUE = {
     ({ expects, known }: { expects: string; known: string }) => ({ expected: expects, fix: known === "" ? "Write name: value, indented below it" : `Write the fields below it, indented: ${known}` })),
   "record/one-value": error("A single value was expected", "The field holds one value, not a list and not fields of its own.",
     ({ expects, example }: Field) => ({ expected: expects, fix: `Write one value: ${example}` })),
-  "record/yes-no": error("true or false was expected", "Yes and no are written true and false, without quotes.",
+  "record/yes-no": error("Neither true nor false", "Yes and no are written true and false, without quotes.",
     () => ({ expected: "true or false", fix: "Write true or false, without quotes" })),
   "record/choice": error("Not one of the choices", "The field takes one of a few words.",
     ({ choices, nearest }: { choices: string; nearest: string | undefined }) => ({ expected: `one of ${choices}`, fix: nearest === undefined ? `Write one of: ${choices}` : `Did you mean ${nearest}?` })),
@@ -290,9 +289,22 @@ export type ProblemCode = keyof typeof CATALOGUE;
 /** What a wording needs to know. */
 export type Given<Code extends ProblemCode> = Parameters<(typeof CATALOGUE)[Code]["wording"]>[0];
 
-/** Title, severity and explanation of every code, for the help page. */
-export function problemKinds(): { code: ProblemCode; severity: Severity; title: string; explanation: string }[] {
-  return Object.entries(CATALOGUE).map(([code, { severity, title, explanation }]) => ({
-    code: code as ProblemCode, severity, title: upperFirst(title), explanation,
-  }));
+/** A kind of problem as the help page lists it; … stands for what depends on the record. */
+export interface ProblemKind {
+  readonly code: ProblemCode;
+  readonly severity: Severity;
+  readonly title: string;
+  readonly explanation: string;
+  readonly expected: string;
+  readonly fix: string;
+}
+
+/** Every kind of problem, in the order of the catalogue. */
+export function problemKinds(): ProblemKind[] {
+  const anything = new Proxy({}, { get: () => "…" }) as never;
+  return Object.entries(CATALOGUE).map(([code, entry]) => {
+    const { severity, title, explanation, wording } = entry as CatalogueEntry<never>;
+    const { expected, fix } = wording(anything);
+    return { code: code as ProblemCode, severity, title, explanation, expected, fix };
+  });
 }

@@ -1,3 +1,6 @@
+/** More names than any list that people choose from; a limit keeps hostile records from taking long. */
+const MOST_KNOWN = 600;
+
 /**
  * The known name a misspelt one most likely stands for, or undefined when none is near.
  * Case, spaces, hyphens and underscores don't count as differences.
@@ -11,7 +14,10 @@ export function nearestName(written: string, known: Iterable<string>, most?: num
   const allowed = most ?? (target.length <= 2 ? 0 : Math.max(1, Math.floor(target.length / 3)));
   let nearest: string | undefined;
   let least = allowed + 1;
+  let seen = 0;
   for (const name of known) {
+    seen += 1;
+    if (seen > MOST_KNOWN) break;
     const candidate = folded(name);
     if (Math.abs(candidate.length - target.length) >= least) continue;
     const distance = editDistance(target, candidate);

@@ -1,3 +1,4 @@
+import { printable } from "./printable.js";
 import type { Problem } from "./problem.js";
 
 export type ProblemFormat = "text" | "json" | "github";
@@ -10,8 +11,9 @@ const LISTED_PER_FILE = 20;
  */
 export function formatProblems(problems: readonly Problem[], format: ProblemFormat): string {
   if (format === "json") return JSON.stringify(problems, null, 2);
-  if (format === "github") return problems.map(annotation).join("\n");
-  return [...byFile(problems).flatMap(textOfFile), countLine(problems)].join("\n");
+  const shown = problems.map(onOneLine);
+  if (format === "github") return shown.map(annotation).join("\n");
+  return [...byFile(shown).flatMap(textOfFile), countLine(problems)].join("\n");
 }
 
 /** `3 errors and 1 warning in 2 files.`, or `No problems.` */
@@ -21,6 +23,12 @@ export function countLine(problems: readonly Problem[]): string {
   const warnings = problems.length - errors;
   const counts = [counted(errors, "error"), counted(warnings, "warning")].filter((text) => !text.startsWith("0 "));
   return `${counts.join(" and ")} in ${counted(new Set(problems.map(({ file }) => file)).size, "file")}.`;
+}
+
+/** Names of files and fields are a stranger's text as much as what stands in them. */
+function onOneLine(problem: Problem): Problem {
+  const { file, field, expected, fix } = problem;
+  return { ...problem, file: printable(file), field: printable(field), expected: printable(expected), fix: printable(fix) };
 }
 
 function byFile(problems: readonly Problem[]): Problem[][] {

@@ -2,8 +2,7 @@ import { problemAt, type Given, type Problem, type ProblemCode } from "../proble
 import type { CompetitionRecord } from "./competition-record.js";
 import { columnPlaces, RowReader } from "./csv/cells.js";
 import { BEST_OF_SHOW, ENTRIES, FINALS, JUDGES, SCORES, type CompetitionTable, type Lined } from "./csv/competition-tables.js";
-import { MOST_CSV } from "./csv/fermentation-log.js";
-import { parseTable, PLAIN_FORM } from "./csv/table.js";
+import { MOST_HAND_WRITTEN, parseTable, PLAIN_FORM } from "./csv/table.js";
 import { competitionSchema, type Competition } from "./schema/index.js";
 import { validate } from "./schema/validate.js";
 import { validateHours } from "./rules/skipped-hours.js";
@@ -76,7 +75,7 @@ class TableReader {
     const content = this.#contents[kind.file];
     if (content === undefined) return [];
     const file = `${this.#folder}/${kind.file}`;
-    const decoded = decodeText(file, content, { most: MOST_CSV });
+    const decoded = decodeText(file, content, { most: MOST_HAND_WRITTEN });
     this.#lists.push(() => decoded.problems);
     if (decoded.text === "" && decoded.problems.length > 0) return [];
     const columns = kind.columns(this.#sheet);
@@ -93,6 +92,6 @@ class TableReader {
 }
 
 /** A competition's problem at a cell of one of its rows. */
-export function reportCell<Code extends ProblemCode>(row: Lined<object>, column: string, code: Code, given: Given<Code>): void {
+export function reportCell<Code extends ProblemCode>(row: Lined<object>, column: string, code: Code, given: Given<Code> | (() => Given<Code>)): void {
   row.reader.report(code, column, given);
 }

@@ -11,7 +11,8 @@ export function recordFiles(paths: readonly string[], refused: readonly RefusedF
   if (shape !== undefined) return { records: [], problems: [shape] };
   const records = paths.filter((path) => /^batches\/(?:[^/]+\.md|[^/]+\/index\.md)$/u.test(path));
   const folders = paths.filter((path) => /^batches\/[^/]+\/$/u.test(path));
-  const problems = folders.flatMap((folder) => folderProblem(folder, paths, records));
+  const known = new Set(records);
+  const problems = folders.filter((folder) => !known.has(`${folder}index.md`)).map((folder) => folderProblem(folder, paths));
   const isEmpty = records.length === 0 && problems.length === 0 && !refused.some(({ path }) => path === "." || path.startsWith("batches"));
   return { records, problems: isEmpty ? [problemAt("log/no-records", whole("batches"), {})] : problems };
 }
@@ -23,15 +24,14 @@ function shapeProblem(paths: readonly string[], refused: readonly RefusedFile[])
   return hasBatches ? undefined : problemAt("log/no-batches", whole("."), {});
 }
 
-function folderProblem(folder: string, paths: readonly string[], records: readonly string[]): Problem[] {
-  if (records.includes(`${folder}index.md`)) return [];
+function folderProblem(folder: string, paths: readonly string[]): Problem {
   const inside = paths.filter((path) => path.startsWith(folder) && path.endsWith(".md"));
   const [first] = inside;
   const deep = inside.find((path) => path.slice(folder.length).includes("/"));
   const instead = deep !== undefined ? `Move the folder of ${deep} directly into batches/`
     : first !== undefined ? `Rename ${first.slice(folder.length)} to index.md`
       : "Put the record there as index.md, or begin the folder's name with _ if it holds none";
-  return [problemAt("log/folder-without-record", { ...whole(folder), found: first?.slice(folder.length) ?? "" }, { instead })];
+  return problemAt("log/folder-without-record", { ...whole(folder), found: first?.slice(folder.length) ?? "" }, { instead });
 }
 
 const whole = (file: string): { file: string; line: number; column: number; field: string; found: string } => ({ file, line: 1, column: 1, field: "", found: "" });

@@ -1,7 +1,7 @@
-import { linearFit, predictionInterval, slopeInterval, type LinearFit } from "../statistics/index.js";
+import { coverageFactor, linearFit, mean, predictionInterval, slopeInterval, standardDeviation, type LinearFit } from "../statistics/index.js";
 import type { BatchReport } from "./types.js";
 
-/** A mean over this brewery's own batches, with the spread one more batch can be expected in. */
+/** A mean over this brewery's own batches, with the range another batch would fall in nineteen times in twenty. */
 export interface OwnMean {
   readonly batches: number;
   readonly mean: number;
@@ -25,13 +25,17 @@ export function comparableBatches(equipment: string | undefined, batches: readon
   return batches.filter((batch) => batch.status === "packaged" && batch.equipment === equipment);
 }
 
-/** Mean of a figure and the range two standard deviations wide that one more batch can be expected in. */
+/**
+ * Mean of a figure over batches and its 95 % prediction interval for one more,
+ * mean ± t s √(1 + 1/n): a textbook interval for one normal observation (from memory).
+ */
 export function ownMean(id: string, batches: readonly BatchReport[]): OwnMean | undefined {
   const values = batches.flatMap((batch) => batch.figures[id]?.value ?? []);
-  if (values.length < LEAST_BATCHES) return undefined;
-  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
-  const deviation = Math.sqrt(values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (values.length - 1));
-  return { batches: values.length, mean, low: mean - 2 * deviation, high: mean + 2 * deviation };
+  const count = values.length;
+  if (count < LEAST_BATCHES) return undefined;
+  const middle = mean(values);
+  const reach = coverageFactor(0.95, count - 1) * standardDeviation(values) * Math.sqrt(1 + 1 / count);
+  return { batches: count, mean: middle, low: middle - reach, high: middle + reach };
 }
 
 /**

@@ -1,6 +1,6 @@
 import { total, weightedMean, type MethodAbout } from "../science/index.js";
 import { propagate } from "../statistics/index.js";
-import { computedBy, missing, type Known, type Missing, type Result } from "./known.js";
+import { computedBy, missing, missingForAll, type Known, type Missing, type Result } from "./known.js";
 
 /**
  * Adds values of one unit; missing when any is.
@@ -14,21 +14,24 @@ export function totalOf(results: readonly Result[], unit: string, about: MethodA
   return computedBy(about, sum.value, sum.contributions, known.list, unit);
 }
 
-/** The mean of values weighted by others (temperatures by mass, say); missing when any is. */
+/** The mean of values weighted by others (temperatures by mass, say); missing when any is, or when nothing weighs anything. */
 export function weightedMeanOf(results: readonly Result[], weights: readonly Result[], unit: string): Result {
   const known = allKnown([...results, ...weights]);
   if ("missing" in known) return known;
   const count = results.length;
-  const mean = propagate((...values) => weightedMean(values.slice(0, count), values.slice(count)), known.list);
+  const values = known.list.map(({ value }) => value);
+  const refusal = weightedMean.refuses(values.slice(0, count), values.slice(count));
+  if (refusal !== undefined) return missing(`${weightedMean.about.title} can't be computed: ${refusal}`);
+  const mean = propagate((...at) => weightedMean(at.slice(0, count), at.slice(count)), known.list);
   return computedBy(weightedMean.about, mean.value, mean.contributions, known.list, unit);
 }
 
 function allKnown(results: readonly Result[]): { readonly list: readonly Known[] } | Missing {
   const list: Known[] = [];
-  const reasons = new Set<string>();
+  const reasons: string[] = [];
   for (const result of results) {
-    if ("missing" in result) reasons.add(result.missing);
+    if ("missing" in result) reasons.push(result.missing);
     else list.push(result);
   }
-  return reasons.size > 0 ? missing([...reasons].join("; ")) : { list };
+  return reasons.length > 0 ? missingForAll(reasons) : { list };
 }

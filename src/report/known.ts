@@ -31,6 +31,13 @@ export function missing(because: string): Missing {
   return { missing: because };
 }
 
+/** Several reasons as one, each said once. */
+export function missingForAll(reasons: Iterable<string>): Missing {
+  return missing([...new Set([...reasons].flatMap((reason) => reason.split(BETWEEN)))].join(BETWEEN));
+}
+
+const BETWEEN = "; ";
+
 export function isMissing(result: Result): result is Missing {
   return "missing" in result;
 }
@@ -58,12 +65,12 @@ export function assumed(label: string, value: number, unit: string, says: string
  */
 export function apply<Inputs extends readonly number[]>(method: Method<Inputs>, ...inputs: { readonly [K in keyof Inputs]: Result }): Result {
   const known: Known[] = [];
-  const reasons = new Set<string>();
+  const reasons: string[] = [];
   for (const input of inputs) {
-    if (isMissing(input)) reasons.add(input.missing);
+    if (isMissing(input)) reasons.push(input.missing);
     else known.push(input);
   }
-  if (reasons.size > 0) return missing([...reasons].join("; "));
+  if (reasons.length > 0) return missingForAll(reasons);
   // The mapped parameter type holds one result for each of the method's inputs.
   const call = (values: readonly number[]): Inputs => values as unknown as Inputs;
   const refusal = method.refuses(...call(known.map((input) => input.value)));

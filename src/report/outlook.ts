@@ -73,7 +73,7 @@ function gravityLines(scene: Scene, own: readonly BatchReport[]): OutlookLine[] 
     return [{
       id: "grist-gravity", what: "Gravity the grist gives", value: gravity(usual.mean), low: gravity(usual.low), high: gravity(usual.high), unit: "SG",
       basis: "this brewery", batches: usual.batches, method: gravityFromExtract.about.id,
-      says: `At this brewery's own brewhouse efficiency, ${usual.mean.toFixed(0)} % on average over ${usual.batches} batches; the range is where one more batch in twenty would not fall.`,
+      says: `At this brewery's own brewhouse efficiency, ${usual.mean.toFixed(0)} % on average over ${usual.batches} batches; another batch would fall in the range nineteen times in twenty.`,
     }];
   }
   const planned = scene.batch.plan?.originalGravity;
@@ -115,7 +115,7 @@ function hopLines(scene: Scene, own: readonly BatchReport[]): OutlookLine[] {
     },
     {
       id: "package-expected", what: "Into the package", value: volume - loss.value, low: volume - loss.high, high: volume - loss.low, unit: "L", basis: "this brewery", batches: mine.batches,
-      says: "The planned volume less the total loss this brewery's batches show at this hop mass; one more batch in twenty would fall outside the range.",
+      says: "The planned volume less the total loss this brewery's batches show at this hop mass; another batch would fall in the range nineteen times in twenty.",
     },
   ];
 }

@@ -97,7 +97,8 @@ export class Scene {
   }
 
   civilAtHour(hour: number): string {
-    return civilAt(instantMs(this.#start, this.log.club.zone) + hour * 3_600_000, this.log.club.zone).text;
+    // A line between two readings may be crossed between two milliseconds.
+    return civilAt(Math.round(instantMs(this.#start, this.log.club.zone) + hour * 3_600_000), this.log.club.zone).text;
   }
 
   get firstDryHop(): Moment | undefined {

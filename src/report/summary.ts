@@ -3,10 +3,11 @@ import type { AimReport, BatchReport, CheckReport, FigureReport, NextStep } from
 
 type Told = Pick<BatchReport, "status" | "style" | "recipe" | "figures" | "planned" | "checks" | "next"> & { readonly aim?: AimReport };
 
-/** What was tried and whether it worked, in one to three sentences made from the figures alone. */
+/** What was tried and whether it worked, in a few sentences made from the figures alone; no verdict before there is a tasting. */
 export function summaryOf(batch: Told): string {
   const parts = batch.status === "planned" ? [plannedSentence(batch)] : [madeSentence(batch), hopsSentence(batch)];
-  return [...parts, batch.aim?.verdict, trouble(batch.checks), nextSentence(batch.next)].filter((part) => part !== undefined && part !== "").join(" ");
+  const verdict = batch.aim?.result === undefined ? undefined : batch.aim.verdict;
+  return [...parts, verdict, trouble(batch.checks), nextSentence(batch.next)].filter((part) => part !== undefined && part !== "").join(" ");
 }
 
 function plannedSentence(batch: Told): string {

@@ -30,6 +30,12 @@ describe("a problem in text", () => {
     expect([...found("é".repeat(200))]).toHaveLength(60);
     expect(found("x".repeat(60))).toBe("x".repeat(60));
   });
+
+  test("shows names of files and fields without such signs either", () => {
+    const text = formatProblems([{ ...MISSING, file: "batches/a\u001B[2J.md", field: "a\nb", fix: "c\u202Ed" }], "text");
+    expect(text).toContain("batches/a [2J.md:41:13  a b: expected");
+    expect(text).toContain("    c d\n");
+  });
 });
 
 describe("problems for programs", () => {
@@ -45,7 +51,7 @@ describe("problems for programs", () => {
     // Workflow commands: % CR LF are escaped in the message; : and , in the properties too.
     const tricky: Problem = { ...MISSING, file: "batches/50%,a:b.md", fix: "one\ntwo" };
     expect(formatProblems([tricky], "github")).toBe(
-      '::error file=batches/50%25%2Ca%3Ab.md,line=41,col=13,title=record/unit-missing::dry_hops[0].amount: expected a mass such as "70 g", found "70"%0Aone%0Atwo',
+      '::error file=batches/50%25%2Ca%3Ab.md,line=41,col=13,title=record/unit-missing::dry_hops[0].amount: expected a mass such as "70 g", found "70"%0Aone two',
     );
     expect(formatProblems([], "github")).toBe("");
   });
@@ -88,6 +94,11 @@ describe("the catalogue", () => {
       expect(title).toMatch(/^[A-Z].*[^.]$/u);
       expect(explanation).toMatch(/[.:].*$/u);
     }
+  });
+
+  test("has a wording for every code that can be shown without a record", () => {
+    for (const { expected, fix } of kinds) expect(`${expected}. ${fix}`).not.toMatch(/undefined|\[object|^\.|\. $/u);
+    expect(kinds.find(({ code }) => code === "record/unit-missing")).toMatchObject({ severity: "error", fix: "Write the unit: …" });
   });
 
   test("never speaks the language of programs", () => {

@@ -72,7 +72,7 @@ describe("text of a record", () => {
   });
 
   it("keeps a title of 200 characters, right-to-left text and emoji, and cuts only the window's title", () => {
-    const long = `${"Très long ".repeat(20)}`;
+    const long = "Très long ".repeat(20);
     const html = page({ title: long });
     expect(html).toContain(long.trim().slice(0, 150));
     expect([.../<title>([^<]*)<\/title>/u.exec(html)?.[1] ?? ""].length).toBeLessThanOrEqual(70);

@@ -88,7 +88,8 @@ export class RowReader {
     return undefined;
   }
 
-  report<Code extends ProblemCode>(code: Code, column: string, given: Given<Code>): void {
+  /** `given` may be made only when it is needed: the problems of a file beyond the first are merely counted. */
+  report<Code extends ProblemCode>(code: Code, column: string, given: Given<Code> | (() => Given<Code>)): void {
     this.ok = false;
     this.#problems.addCell(code, this.cell(column), given);
   }

@@ -18,8 +18,8 @@ export class CsvProblems {
   }
 
   /** At a cell: `column` is its name, `index` its position in the row. */
-  addCell<Code extends ProblemCode>(code: Code, cell: CellPlace, given: Given<Code>): void {
-    this.#add(cell.line, () => problemAt(code, this.placeOf(this.#file, cell), given));
+  addCell<Code extends ProblemCode>(code: Code, cell: CellPlace, given: Given<Code> | (() => Given<Code>)): void {
+    this.#add(cell.line, () => problemAt(code, this.placeOf(this.#file, cell), typeof given === "function" ? (given as () => Given<Code>)() : given));
   }
 
   placeOf(file: string, { line, column, index, found }: CellPlace): Place {

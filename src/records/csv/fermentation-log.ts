@@ -22,11 +22,11 @@ export interface LogContent {
 }
 
 /** 20 MB: 400,000 rows of four columns. */
-export const MOST_CSV = 20 * 1024 * 1024;
+const MOST_LOG = 20 * 1024 * 1024;
 
 /** Reads a log of temperature, gravity and pressure, in the tool's own form or as the record says. */
 export function parseFermentationLog({ file, content, source, zone }: LogContent): ParsedLog {
-  const decoded = decodeText(file, content, { most: MOST_CSV, allowMark: !source.standard });
+  const decoded = decodeText(file, content, { most: MOST_LOG, allowMark: !source.standard });
   if (decoded.text === "" && decoded.problems.length > 0) return { problems: decoded.problems };
   const form = source.standard ? PLAIN_FORM : { separator: source.separator === "tab" ? "\t" : source.separator, decimal: source.decimal };
   const table = parseTable(file, decoded.text, { ...form, columns: PLAIN_HEADER });

@@ -22,6 +22,11 @@ export interface CsvForm {
   readonly columns: string;
 }
 
+const MOST_COLUMNS = 500;
+
+/** 2 MB: of what people fill in by hand, far more than any panel or competition. */
+export const MOST_HAND_WRITTEN = 2 * 1024 * 1024;
+
 export const PLAIN_FORM = { separator: ",", decimal: "." } as const;
 
 /**
@@ -43,6 +48,10 @@ export function parseTable(file: string, text: string, form: CsvForm): CsvTable 
   if (hasSemicolons) problems.addLine("csv/semicolons", 1, { header: first.replaceAll(";", ",") });
   const [head, ...rest] = parseRows(text, separator, problems);
   const header = (head?.cells ?? []).map((cell) => cell.trim());
+  if (header.length > MOST_COLUMNS) {
+    problems.addLine("log/too-large", 1, { limit: `${MOST_COLUMNS} columns` }, `${header.length} columns`);
+    return { header: [], rows: [], problems };
+  }
   reportTwice(header, problems);
   return { header, rows: rest.filter((row) => hasRightLength(row, header.length, form, problems)), problems };
 }

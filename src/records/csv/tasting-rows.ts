@@ -2,8 +2,7 @@ import { folded, nearestName, type Place, type Problem } from "../../problems/in
 import type { RankRow, ScoreRow } from "../log.js";
 import { decodeText } from "../text/decode.js";
 import { columnPlaces, RowReader, type Columns } from "./cells.js";
-import { MOST_CSV } from "./fermentation-log.js";
-import { parseTable, PLAIN_FORM, type CsvTable } from "./table.js";
+import { MOST_HAND_WRITTEN, parseTable, PLAIN_FORM, type CsvTable } from "./table.js";
 
 export interface ParsedRows<Row> {
   /** Absent when there was a problem. */
@@ -58,7 +57,7 @@ interface Context {
 
 function parseRows<Row>({ file, content }: RowsContent, columns: Columns, read: (table: CsvTable, places: ReadonlyMap<string, number>, attributes: Place[]) => (Row | undefined)[]): ParsedRows<Row> {
   const attributes: Place[] = [];
-  const decoded = decodeText(file, content, { most: MOST_CSV });
+  const decoded = decodeText(file, content, { most: MOST_HAND_WRITTEN });
   if (decoded.text === "" && decoded.problems.length > 0) return { attributes, problems: decoded.problems };
   const table = parseTable(file, decoded.text, { ...PLAIN_FORM, columns: columns.required.join(",") });
   if (table.header.length === 0) return { attributes, problems: [...decoded.problems, ...table.problems.list()] };
@@ -92,7 +91,7 @@ function rankRow(row: RowReader, context: Context): RankedLine | undefined {
 function sampleOf(row: RowReader, { samples }: Context): string {
   const sample = row.required("sample", "a sample's name");
   if (sample !== "" && samples !== undefined && !samples.includes(sample)) {
-    row.report("tasting/sample-unknown", "sample", { nearest: nearestName(sample, samples), known: samples.join(", ") });
+    row.report("tasting/sample-unknown", "sample", () => ({ nearest: nearestName(sample, samples), known: samples.join(", ") }));
   }
   return sample;
 }
@@ -120,7 +119,9 @@ function checkRanks(rows: readonly (RankedLine | undefined)[], { problems }: Csv
   const byTaster = new Map<string, RankedLine[]>();
   for (const row of rows) {
     if (row === undefined) return;
-    byTaster.set(row.taster, [...byTaster.get(row.taster) ?? [], row]);
+    const own = byTaster.get(row.taster);
+    if (own === undefined) byTaster.set(row.taster, [row]);
+    else own.push(row);
   }
   for (const [taster, own] of byTaster) {
     const right = (own.length * (own.length + 1)) / 2;

@@ -3,9 +3,12 @@ import type { ParsedBatch } from "../parse-batch.js";
 
 /** Shorter words differ by one letter too easily: pine and wine. */
 const SHORTEST_SIMILAR = 6;
+/** More attributes than any panel scores: beyond it, nothing is compared. */
+const MOST_ATTRIBUTES = 200;
 
 /** Attributes of score files that are written nearly like those of the aim, of a pair test, or of each other. */
 export function scoredAttributesMatch({ partial, placeOf }: ParsedBatch, scored: readonly Place[]): Problem[] {
+  if (scored.length > MOST_ATTRIBUTES) return [];
   const { aim, tastings } = partial;
   const named: Place[] = [
     ...(["raise", "lower", "hold"] as const).flatMap((kind) => (aim?.[kind] ?? []).map((_, index) => placeOf(["aim", kind, index]))),

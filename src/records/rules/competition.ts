@@ -9,7 +9,9 @@ type Judge = CompetitionRows["judges"][number];
 interface Registry {
   readonly rows: CompetitionRows;
   readonly byCode: ReadonlyMap<string, Entry>;
-  readonly flights: readonly string[];
+  readonly flights: ReadonlySet<string>;
+  /** The first entry of each brewer in each flight. */
+  readonly own: ReadonlyMap<string, Entry>;
   readonly judges: ReadonlyMap<string, Judge>;
 }
 
@@ -25,21 +27,23 @@ export function checkCompetition(rows: CompetitionRows, batches: readonly string
 
 function registryOf(rows: CompetitionRows): Registry {
   const flights = new Set(rows.entries.map(({ flight }) => flight).filter((flight) => flight !== undefined));
+  const own = new Map(rows.entries.toReversed().flatMap((entry) => (entry.brewer === undefined ? [] : [[ownKey(entry.flight, entry.brewer), entry]])));
   return {
-    rows, flights: [...flights],
+    rows, flights, own,
     byCode: new Map(rows.entries.flatMap((entry) => (entry.code === undefined ? [] : [[entry.code, entry]]))),
     judges: new Map(rows.judges.map((judge) => [judge.judge, judge])),
   };
 }
 
 function checkEntries({ entries }: CompetitionRows, batches: readonly string[]): void {
+  const known = new Set(batches);
   const ids = new Map<string, Entry>();
   for (const row of entries) {
     const other = ids.get(row.entry);
     if (other === undefined) ids.set(row.entry, row);
     else if (other.flight !== undefined && row.flight !== undefined && other.flight !== row.flight) reportCell(row, "flight", "competition/two-flights", { flight: other.flight });
     else reportCell(row, "entry", "competition/entry-twice", { line: other.line });
-    if (row.batch !== undefined && !batches.includes(row.batch)) reportCell(row, "batch", "competition/batch-unknown", { nearest: nearestName(row.batch, batches), known: "" });
+    if (row.batch !== undefined && !known.has(row.batch)) reportCell(row, "batch", "competition/batch-unknown", () => ({ nearest: nearestName(row.batch ?? "", batches), known: "" }));
   }
   once(entries, ({ code }) => code, (row, line) => reportCell(row, "code", "competition/code-twice", { line }));
 }
@@ -95,21 +99,25 @@ function checkCode(row: Lined<{ readonly code: string }>, flight: string | undef
 }
 
 function checkFlight(row: Lined<object>, column: string, flight: string, { flights }: Registry): void {
-  if (!flights.includes(flight)) reportCell(row, column, "competition/flight-unknown", { nearest: nearestName(flight, flights), known: flights.join(", ") });
+  if (!flights.has(flight)) reportCell(row, column, "competition/flight-unknown", () => ({ nearest: nearestName(flight, flights), known: listed(flights) }));
 }
 
 function checkJudge(row: Lined<{ readonly judge: string }>, { judges }: Registry): Judge | undefined {
   const judge = judges.get(row.judge);
-  if (judge === undefined) reportCell(row, "judge", "competition/judge-unknown", { nearest: nearestName(row.judge, judges.keys()), known: [...judges.keys()].join(", ") });
+  if (judge === undefined) reportCell(row, "judge", "competition/judge-unknown", () => ({ nearest: nearestName(row.judge, judges.keys()), known: listed(judges.keys()) }));
   return judge;
 }
 
-function checkOwnEntry(row: Lined<object>, column: string, judge: Judge, flight: string, { rows }: Registry): void {
+function checkOwnEntry(row: Lined<object>, column: string, judge: Judge, flight: string, registry: Registry): void {
   const handle = judge.brewer;
   if (handle === undefined) return;
-  const own = rows.entries.find((entry) => entry.flight === flight && entry.brewer !== undefined && folded(entry.brewer) === folded(handle));
+  const own = registry.own.get(ownKey(flight, handle));
   if (own !== undefined) reportCell(row, column, "competition/own-entry", { entry: own.entry, brewer: own.brewer ?? handle });
 }
+
+const ownKey = (flight: string | undefined, brewer: string): string => `${flight ?? ""}\u0000${folded(brewer)}`;
+const LISTED = 12;
+const listed = (names: Iterable<string>): string => [...names].slice(0, LISTED).join(", ");
 
 /** Reports each row whose key an earlier row has. */
 function once<Row extends Lined<object>>(rows: readonly Row[], keyOf: (row: Row) => string | undefined, report: (row: Row, line: number) => void): void {

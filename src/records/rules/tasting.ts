@@ -25,14 +25,14 @@ export const samplesAreNamed = eachTasting((input, { samples, pair, preference }
 /** Counts and orders use the names of samples that were poured. */
 export const samplesAreKnown = eachTasting((input, tasting, path) => {
   if (tasting.samples === undefined) return [];
-  const known = tasting.samples.map(({ sample }) => sample);
+  const known = new Set(tasting.samples.map(({ sample }) => sample));
   const used: [FieldPath, string][] = [
     ...(tasting.pair ?? []).flatMap(({ counts }, index) => counts.map(({ sample }): [FieldPath, string] => [[...path, "pair", index, sample], sample])),
     ...(tasting.preference?.counts ?? []).map(({ sample }): [FieldPath, string] => [[...path, "preference", sample], sample]),
     ...(tasting.order ?? []).map((sample, index): [FieldPath, string] => [[...path, "order", index], sample]),
   ];
-  return used.filter(([, sample]) => !known.includes(sample))
-    .map(([at, sample]) => problem(input, at, "tasting/sample-unknown", { nearest: nearestName(sample, known), known: known.join(", ") }, sample));
+  return used.filter(([, sample]) => !known.has(sample))
+    .map(([at, sample]) => problem(input, at, "tasting/sample-unknown", { nearest: nearestName(sample, known), known: [...known].slice(0, 12).join(", ") }, sample));
 });
 
 /** No more answers than tasters. */

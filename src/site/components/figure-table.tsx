@@ -76,7 +76,7 @@ function Planned({ planned, working, against }: PlannedProps) {
   return (
     <>
       <Figure {...planned} basis="planned" working={working} />
-      {against === undefined ? null : <span class="row-note">{against}</span>}
+      {against === undefined ? null : <span class="detail">, {against}</span>}
     </>
   );
 }

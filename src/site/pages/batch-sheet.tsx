@@ -4,14 +4,14 @@ import { useLink } from "../page/page-context.js";
 import { pageFile, type Site } from "../page/site.js";
 import type { SiteFile } from "../site-inputs.js";
 import { printedDate, shortDate } from "../text/printed-date.js";
-import { printedWords } from "../text/printed-words.js";
+import { printedWords, sentence } from "../text/printed-words.js";
 import { figureRows } from "../views/figure-rows.js";
 import { FIGURE_TABLE } from "../../report/index.js";
 
 /** What fits one printed page: more than this is left to the record, and said. */
-const MOST_LINES = 30;
+const MOST_LINES = 26;
 const MOST_EVENTS = 18;
-const MOST_FIGURES = 30;
+const MOST_FIGURES = 44;
 
 /** The record of one batch on one printed page, A4 or Letter, with room to write what isn't measured yet. */
 export function batchSheet(site: Site, report: BatchReport, key: string): SiteFile {
@@ -34,7 +34,7 @@ function Sheet({ site, report }: { readonly site: Site; readonly report: BatchRe
       <h1><bdi>{batch}</bdi>: <bdi>{title}</bdi></h1>
       <p class="overline">
         {site.inputs.log.club.name}. {style === undefined ? null : <><bdi>{style}</bdi>. </>}
-        {status === "planned" ? "To be brewed" : "Brewed"} {printedDate(brewed)}{brewer === undefined ? null : <> by <bdi>{brewer}</bdi></>}. {status}.
+        {status === "planned" ? "To be brewed" : "Brewed"} {printedDate(brewed)}{brewer === undefined ? null : <> by <bdi>{brewer}</bdi></>}. {sentence(status)}
       </p>
       <div class="sheet-columns">
         <RecipeLines report={report} />

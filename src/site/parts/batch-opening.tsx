@@ -81,12 +81,11 @@ function Belongs({ report }: { readonly report: BatchReport }) {
 }
 
 const STATE: Readonly<Record<NextStep["state"], string>> = {
-  overdue: "overdue since", due: "due", blocked: "held back", later: "on",
+  overdue: "overdue since", due: "due", blocked: "held back, planned for", later: "on",
 };
 
 function stateWords({ state, when }: NextStep): string {
-  if (when === undefined) return state === "overdue" ? "overdue" : state === "later" ? "later" : STATE[state];
-  return state === "blocked" ? `held back, planned for ${printedDate(when)}` : `${STATE[state]} ${printedDate(when)}`;
+  return `${STATE[state]} ${printedDate(when)}`;
 }
 
 /** What an open batch needs, and when. */
@@ -97,7 +96,7 @@ export function NextSteps({ steps }: { readonly steps: readonly NextStep[] }) {
       <p><b>What it needs next</b></p>
       <ul>
         {steps.map((step) => (
-          <li key={`${step.step} ${step.when ?? ""}`}>
+          <li key={`${step.id} ${step.when}`}>
             <b>{step.step}</b>, {stateWords(step)}. {step.says}
           </li>
         ))}

@@ -21,20 +21,25 @@ export const PART_FIGURES = {
   brewhouse: new Set(["potential-extract", "mash-efficiency", "brewhouse-efficiency", "boil-off", "bitterness", "color"]),
   fermentation: new Set([
     "original-gravity", "final-gravity", "latest-gravity", "apparent-attenuation", "real-attenuation", "abv",
-    "fermentation-time", "fermentation-temperature", "fermentation-peak", "terminal-hours",
+    "energy", "fermentation-time", "fermentation-temperature", "fermentation-peak", "terminal-hours",
   ]),
-  crash: new Set(["crash-temperature", "crash-hours", "crash-rate", "crash-drawn", "crash-drawn-most"]),
+  crash: new Set(["crash-temperature", "crash-hours", "crash-rate", "crash-lag", "crash-lowest", "freezing-point", "crash-drawn", "crash-drawn-most"]),
   dryHop: new Set([
-    "dry-hop-mass", "dry-hop-dose", "dry-hop-oil", "dry-hop-contact", "dry-hop-temperature", "dry-hop-gravity-drop",
+    "dry-hop-mass", "dry-hop-dose", "dry-hop-oil", "dry-hop-contact", "dry-hop-temperature", "dry-hop-gravity-drop", "dry-hop-ph-rise",
   ]),
   ledger: new Set(["transfer-efficiency", "package-yield", "loss-total"]),
   package: new Set(["residual-co2", "keg-pressure", "priming-sugar", "package-oxygen"]),
 } as const satisfies Record<string, ReadonlySet<string>>;
 
+/** Steps on the way to other figures, and the ledger's own lines: told in the ledger's table and in the working. */
+export const WORKING_ONLY: ReadonlySet<string> = new Set([
+  "original-extract", "apparent-extract", "real-extract", "abw", "loss-samples", "loss-dumps", "loss-left", "loss-unaccounted",
+]);
+
 /** Where each check is told; one that isn't listed is told with what happened. */
 const CHECK_PART: Readonly<Record<string, BatchPartId>> = {
   "terminal-before-dry-hop": "dry-hop", "contact-time": "dry-hop", "contact-temperature": "dry-hop", "hop-creep": "dry-hop",
-  "vdk-before-crash": "what-happened", "crash-hold": "what-happened", "crash-vessel": "what-happened", "crash-air": "what-happened",
+  "vdk-before-crash": "what-happened", "crash-hold": "what-happened", "crash-vessel": "what-happened", "crash-air": "what-happened", "crash-freezing": "what-happened",
   "dumped-before-transfer": "ledger", sanitised: "ledger", "ledger-closes": "ledger",
   "package-purge": "package", "package-pressure": "package", "bottle-carbonation": "package",
   "style-targets": "aim", "tasting-comparable": "tasters",
