@@ -100,7 +100,7 @@ try {
   }
   const writeMs = median(writes.map(({ ms }) => ms));
   const warmMs = median(warms.map(({ ms }) => ms));
-  const chartMs = stageMs(cold.stderr, "Of which drawing charts, all threads together");
+  const chartMs = stageMs(cold.stderr, "Drawing charts, all threads together");
   const saves = await measureSaves(log, cache);
   const { heaviest, fonts } = weigh(site);
 

@@ -34,6 +34,8 @@ export interface PlannedSite {
   readonly output?: PlannedOutput;
   /** Time spent drawing charts so far, in milliseconds. */
   readonly chartMs?: () => number;
+  /** What the clock said today is, where neither the log nor an option does. */
+  readonly clock?: { readonly zone: string; readonly says: string };
 }
 
 export interface PlannedOutput {
@@ -59,7 +61,9 @@ export async function planSite(options: BuildOptions, effects: Effects, progress
   if (stopsBuild(log, problems, options.keepGoing)) return { problems, leftOut: [] };
 
   progress.say("Computing the figures");
-  const report = buildLogReport(log, { asOf: options.asOf ?? today(log, effects) });
+  const today = options.asOf ?? log.club.asOf;
+  const asOf = today ?? civilTime(effects.now(), log.club.zone);
+  const report = buildLogReport(log, { asOf });
 
   progress.say("Preparing photos");
   const { photos, refused } = await preparePhotos(report, files, path.join(effects.cacheFolder, "photos"));
@@ -75,6 +79,7 @@ export async function planSite(options: BuildOptions, effects: Effects, progress
     leftOut: leftOut(report, refused),
     output: { pages: pages.map((page) => withCharts(page, drawing)), assets: [...siteAssets(), ...photos.values()] },
     chartMs: drawing.spentMs,
+    ...(today === undefined ? { clock: { zone: log.club.zone, says: asOf.text } } : {}),
   };
 }
 
@@ -92,11 +97,6 @@ function withCharts(page: SiteFile, drawing: ChartDrawing): PlannedPage {
 function stopsBuild(log: Log, problems: readonly Problem[], keepGoing: boolean): boolean {
   const hasErrors = problems.some(({ severity }) => severity === "error");
   return hasErrors && (!keepGoing || log.batches.length === 0);
-}
-
-/** What the log calls today: its own as_of, else the clock on the club's wall. */
-function today({ club }: Log, effects: Effects): CivilTime {
-  return club.asOf ?? civilTime(effects.now(), club.zone);
 }
 
 function leftOut(report: LogReport, refusedPhotos: readonly string[]): string[] {

@@ -81,6 +81,8 @@ export const CATALOGUE = {
     () => ({ expected: "a plain value, without a ! tag", fix: "Remove the tag, or put a text that begins with ! in quotes" })),
   "yaml/too-deep": error("Fields nested too deeply", "No record needs more than a few levels; a limit keeps a hostile file from stopping the build.",
     ({ limit }: { limit: number }) => ({ expected: `no more than ${limit} levels of lists and fields`, fix: "Close the brackets that are left open, or remove the indents" })),
+  "yaml/comma-in-text": error("A comma within braces", "Within braces a comma ends a value and begins the next field, so a text that holds one needs quotes.",
+    ({ quoted }: { quoted: string }) => ({ expected: "name: value between the commas", fix: `Put a text that holds a comma in quotes: ${quoted}` })),
   "yaml/documents": error("More than one YAML document", "A file holds one set of fields; a line --- or ... within it would begin another.",
     () => ({ expected: "one set of fields", fix: "Remove the line --- or ... within the file" })),
 

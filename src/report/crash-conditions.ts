@@ -2,14 +2,16 @@ import { timeWeightedMean, valueAt, volumeDifference, type TimeWindow } from "..
 import { rectangular } from "../statistics/index.js";
 import { beerAt } from "./flows.js";
 import { apply, assumed, computedBy, isMissing, missing, readingOf, type Missing, type Result } from "./known.js";
-import { PROBE_FIELD, type LogColumn } from "./log-series.js";
+import type { LogColumn } from "./log-series.js";
+import { PROBE_FIELD, probeReading } from "./over-log.js";
+import { remembered } from "./remembered.js";
 import type { Scene } from "./scene.js";
 
 /** The beer counts as at the set point within this. */
 export const HOLD_WITHIN_C = 1;
 
 /** From the first time the beer is within 1 °C of the set point to the end of the crash. */
-export function crashHold(scene: Scene): TimeWindow | Missing {
+export const crashHold = remembered((scene: Scene): TimeWindow | Missing => {
   const set = scene.batch.crash?.set;
   const window = scene.crashWindow;
   if (set === undefined) return missing("crash.set isn't recorded");
@@ -19,24 +21,29 @@ export function crashHold(scene: Scene): TimeWindow | Missing {
   return reached === undefined || reached >= window.toHours
     ? missing(`the log doesn't show the beer within 1 °C of the ${set.text} set`)
     : { fromHours: reached, toHours: window.toHours };
-}
+});
 
-/** When a column first falls to a value: on the line between two readings, at the reading itself after a gap. */
+/**
+ * When a column is first at or below a value from the window's start on: on the line between two
+ * readings, at the reading itself after a gap. It may lie beyond the window's end.
+ */
 function firstAtOrBelow({ series, longestGapHours }: LogColumn, window: TimeWindow, value: number): number | undefined {
-  const index = series.findIndex((reading) => reading.hours >= window.fromHours && reading.hours <= window.toHours && reading.value <= value);
+  const index = series.findIndex((reading) => reading.hours >= window.fromHours && reading.value <= value);
   const reached = series[index];
   const before = series[index - 1];
   if (reached === undefined) return undefined;
-  if (before === undefined || before.value <= value || reached.hours - before.hours > longestGapHours) return reached.hours;
+  if (before === undefined || reached.hours - before.hours > longestGapHours) return reached.hours;
+  // It was as cold before the window began: only a reading from before the window can be.
+  if (before.value <= value) return window.fromHours;
   const share = (before.value - value) / (before.value - reached.value);
   return Math.max(window.fromHours, before.hours + share * (reached.hours - before.hours));
 }
 
 /** Mean temperature at the hold; missing without a log that reaches it. */
-export function holdTemperature(scene: Scene): Result {
+export const holdTemperature = remembered((scene: Scene): Result => {
   const hold = crashHold(scene);
   return "missing" in hold ? hold : scene.overLog(timeWeightedMean, hold, (answer) => answer.mean);
-}
+});
 
 /** Beer in the vessel when cooling began. */
 export function beerAtCrash(scene: Scene): Result {
@@ -65,8 +72,7 @@ export function temperatureAt(scene: Scene, hour: number): Result {
   if (refusal !== undefined) return nearestHandTemperature(scene, hour, `the log doesn't cover it: ${refusal}`);
   const value = valueAt(column.series, hour, column.longestGapHours);
   const limit = scene.instruments.thermometerC;
-  const probe = readingOf(PROBE_FIELD, limit, "C", undefined, `within ± ${limit} °C, one error for the whole column`);
-  return computedBy(valueAt.about, value, { [PROBE_FIELD]: rectangular(limit) }, [probe], "C");
+  return computedBy(valueAt.about, value, { [PROBE_FIELD]: rectangular(limit) }, [probeReading(limit)], "C");
 }
 
 function nearestHandTemperature(scene: Scene, hour: number, why: string): Result {

@@ -24,7 +24,7 @@ export function dryHopReports(scene: Scene): DryHopReport[] {
       ...value("contactDays", contactOf(scene, addition)),
       ...value("temperatureMean", contactTemperature(scene, addition)),
       ...extremes(scene, addition),
-      ...(outside === undefined ? {} : { hoursOutside: outside }),
+      ...(isMissing(outside) ? {} : { hoursOutside: outside.value }),
       ...value("dose", doseOf(addition)),
       notes: [...reasons],
     };

@@ -28,7 +28,7 @@ export const dryHopsOf = remembered((scene: Scene): readonly DryHopAddition[] =>
   return (scene.batch.dryHops ?? []).map((hop, index) => {
     const field = `dry_hops[${index}]`;
     const added = scene.moment(`${field}.added`, hop.added);
-    const out = scene.moment(`${field}.removed`, hop.removed) ?? (hop.into === "fermenter" ? scene.transferMoment : undefined);
+    const out = scene.moment(`${field}.removed`, hop.removed) ?? (hop.into === "fermenter" ? scene.transferAfter(added) : undefined);
     return {
       field, hop: hop.hop ?? "hops", form: hop.form ?? "form not recorded", into: hop.into,
       mass: scene.mass(`${field}.amount`, hop.amount),

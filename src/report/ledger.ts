@@ -39,7 +39,7 @@ export function ledgerReport(scene: Scene): LedgerReport | undefined {
 
 function entryOf(to: LedgerDestination, flow: Flow): LedgerEntry[] {
   if (isMissing(flow.volume)) return [];
-  return [{ to, litres: flow.volume.value, ...optional("plusMinus", plusMinusOf(flow.volume)), what: flow.what, from: [`${flow.field}.${to === "left" ? "left" : "volume"}`] }];
+  return [{ to, litres: flow.volume.value, ...optional("plusMinus", plusMinusOf(flow.volume)), what: flow.what, from: [flow.field] }];
 }
 
 /** What the hops can be expected to hold, by form, L. */
@@ -70,9 +70,11 @@ export function unexplained(scene: Scene, unaccounted: Known): number {
 
 function sayWhetherItCloses(scene: Scene, unaccounted: Known): string {
   const beyond = unexplained(scene, unaccounted);
+  const hops = scene.figure("dry-hop-mass");
   const { value, unit, plusMinus } = formatNumber(unaccounted.value, "L", plusMinusOf(unaccounted));
   const found = `${value}${plusMinus === undefined ? "" : ` ± ${plusMinus}`} ${unit} unaccounted`;
   if (beyond === 0) return `The ledger closes: ${found}, which the readings and the beer held by hops can explain.`;
+  if (beyond > 0 && isMissing(hops)) return `${found}: more than the readings can be off by. Whether hops explain it can't be told, since ${hops.missing}.`;
   const by = formatNumber(Math.abs(beyond), "L");
   const widest = widestReading(unaccounted);
   const settle = widest === undefined ? "" : ` The reading that would settle it most is ${widest}.`;

@@ -1,20 +1,11 @@
 import type { FermentationLog } from "../records/index.js";
-import { gravityFromPlato, type MethodAbout, type TimedValue, type TimeWindow } from "../science/index.js";
-import { rectangular } from "../statistics/index.js";
-import { computedBy, missing, readingOf, type Missing, type Result } from "./known.js";
+import { gravityFromPlato, type TimedValue } from "../science/index.js";
 
 /** One column of a batch's log. */
 export interface LogColumn {
   readonly series: readonly TimedValue[];
   /** Steps longer than this are gaps: nothing is said of what happened in them. */
   readonly longestGapHours: number;
-}
-
-/** A relation over a series that can say beforehand why it can't be computed. */
-export interface SeriesRelation<Rest extends readonly unknown[], Answer> {
-  (series: readonly TimedValue[], window: TimeWindow, longestGapHours: number, ...rest: Rest): Answer;
-  readonly about: MethodAbout;
-  readonly refuses: (series: readonly TimedValue[], window: TimeWindow, longestGapHours: number, ...rest: Rest) => string | undefined;
 }
 
 /** The columns of all a batch's logs, on one axis of hours since pitching. */
@@ -83,34 +74,3 @@ function medianStep(series: readonly TimedValue[]): number {
   steps.sort((a, b) => a - b);
   return steps[Math.floor(steps.length / 2)] ?? 0;
 }
-
-export const PROBE_FIELD = "fermentation.log temperature";
-
-/**
- * A number taken from the temperature log, with the probe's one error shared by
- * its whole column: the column is shifted up and down by that error and the
- * number taken again, so a mean keeps all of it and a difference none.
- *
- * @param pick the part of the relation's answer that is wanted
- * @param rest what the relation takes beyond series, window and longest gap
- */
-export function overTemperature<Rest extends readonly unknown[], Answer>(
-  column: LogColumn | undefined, probeLimitC: number, relation: SeriesRelation<Rest, Answer>, window: TimeWindow | Missing,
-  pick: (answer: Answer) => number, rest: Rest,
-): Result {
-  if (column === undefined || column.series.length === 0) return missing("fermentation.log isn't recorded");
-  if ("missing" in window) return window;
-  const { series, longestGapHours } = column;
-  const refusal = relation.refuses(series, window, longestGapHours, ...rest);
-  if (refusal !== undefined) return missing(`the log doesn't give it: ${refusal}`);
-  const shifted = (by: number): number =>
-    pick(relation(series.map(({ hours, value }) => ({ hours, value: value + by })), window, longestGapHours, ...rest));
-  const u = rectangular(probeLimitC);
-  const value = pick(relation(series, window, longestGapHours, ...rest));
-  const probe = readingOf(PROBE_FIELD, probeLimitC, "C", undefined, `within ± ${probeLimitC} °C, one error for the whole column`);
-  const sensitivity = (shifted(u) - shifted(-u)) / 2;
-  return computedBy(relation.about, value, Math.abs(sensitivity) < ROUNDING ? {} : { [PROBE_FIELD]: sensitivity }, [probe]);
-}
-
-/** What shifting a column up and down leaves of a difference that it can't change. */
-const ROUNDING = 1e-9;

@@ -22,6 +22,16 @@ export function momentsFrom(start: CivilTime, zone: string): (field: string, civ
   });
 }
 
+/** The last hour a moment can mean: the end of its day where no time is recorded. */
+export function latestHour({ hour, dateOnly }: Moment): number {
+  return dateOnly ? hour + HALF_DAY_H : hour;
+}
+
+/** The first hour a moment can mean. */
+export function earliestHour({ hour, dateOnly }: Moment): number {
+  return dateOnly ? hour - HALF_DAY_H : hour;
+}
+
 /** A moment as a reading in hours: exact where the clock was noted, ± 12 h where only the day was. */
 export function momentReading(moment: Moment): Known {
   return readingOf(moment.field, moment.hour, "h", moment.dateOnly ? HALF_DAY_H : undefined, moment.at);

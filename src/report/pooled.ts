@@ -46,7 +46,8 @@ function pooledReport(attribute: string, lifts: readonly Weighed[], asked: numbe
   const errors = used.map(({ standardError }) => standardError);
   const strict = poolRandomEffects(values, errors, 1 - 0.05 / asked).interval;
   const result = { ...told, ...estimates(poolRandomEffects(values, errors)) };
-  return { ...result, says: pooledSays(result, lifts.length - used.length, strict.low > 0 || strict.high < 0) };
+  const clear = strict.low > 0 || strict.high < 0;
+  return { ...result, clear, says: pooledSays(result, lifts.length - used.length, clear) };
 }
 
 function estimates({ estimate, interval, betweenVariance, heterogeneityShare, predictionInterval }: PooledEffect): Omit<PooledReport, "attribute" | "tastings" | "says"> {

@@ -1,13 +1,14 @@
-import { atmosphericPressure, type TimeWindow } from "../science/index.js";
+import { atmosphericPressure, type Band, type HoursWithin, type TimeWindow } from "../science/index.js";
 import { civilAt, instantMs, type Batch, type BatchRecord, type CivilTime, type Equipment, type Log } from "../records/index.js";
 import type { Quantity } from "../units/index.js";
-import type { GristLine, PackageEntry } from "./batch-parts.js";
+import type { GristLine, PackageEntry, Transfer } from "./batch-parts.js";
 import { gravityPointsOfLog, lastGravityBefore, type GravityPoint } from "./gravity-points.js";
 import { hopValue, maltValues, type MaltValues } from "./ingredients.js";
 import { instrumentsOf, type Instruments } from "./instruments.js";
 import { apply, assumed, missing, readingOf, type Known, type Missing, type Result } from "./known.js";
-import { columnsOf, overTemperature, type LogColumns, type SeriesRelation } from "./log-series.js";
-import { momentReading, momentsFrom, type Moment } from "./moments.js";
+import { columnsOf, type LogColumns } from "./log-series.js";
+import { hoursInBand, overTemperature, type Probe, type ProbeShare, type SeriesRelation } from "./over-log.js";
+import { latestHour, momentReading, momentsFrom, type Moment } from "./moments.js";
 import { gravityReading, massReading, statedReading, volumeReading } from "./readings.js";
 
 /** How a figure comes from a scene; the list of figures is handed in, since figures are made from scenes. */
@@ -109,9 +110,23 @@ export class Scene {
     return this.moment("crash.from", this.batch.crash?.from);
   }
 
+  /** Beer was moved out of the fermenter; an empty list says that none was. */
+  get isMoved(): boolean {
+    return this.moves.length > 0;
+  }
+
   /** The first move out of the fermenter. */
   get transferMoment(): Moment | undefined {
-    return this.#earliest((this.batch.transfer ?? []).map((move, index) => this.moment(`transfer[${index}].at`, move.at)));
+    return this.#earliest(this.#moves);
+  }
+
+  /** The first move that is not before another moment: beer moved earlier never touched what went in then. */
+  transferAfter(moment: Moment | undefined): Moment | undefined {
+    return this.#earliest(this.#moves.filter((move) => moment === undefined || (move !== undefined && latestHour(move) >= moment.hour)));
+  }
+
+  get #moves(): readonly (Moment | undefined)[] {
+    return this.moves.map(({ entry, field }) => this.moment(`${field}.at`, entry.at));
   }
 
   get packagedMoment(): Moment | undefined {
@@ -128,7 +143,7 @@ export class Scene {
     const { batch } = this;
     if (batch.status !== undefined) return batch.status;
     if (this.packages.length > 0) return "packaged";
-    if (batch.transfer !== undefined || batch.crash !== undefined) return "conditioning";
+    if (this.isMoved || batch.crash !== undefined) return "conditioning";
     if (batch.yeast?.pitched !== undefined || batch.fermenter !== undefined) return "fermenting";
     if (batch.boil !== undefined) return "brewing";
     return this.start.hour <= this.asOfHour ? "brewing" : "planned";
@@ -145,10 +160,17 @@ export class Scene {
   }
 
   /** A number taken from the temperature log; missing, with the reason, where the log can't give it. */
-  overLog<Rest extends readonly unknown[], Answer>(
-    relation: SeriesRelation<Rest, Answer>, window: TimeWindow | Missing, pick: (answer: Answer) => number, ...rest: Rest
-  ): Result {
-    return overTemperature(this.columns.temperature, this.instruments.thermometerC, relation, window, pick, rest);
+  overLog<Answer>(relation: SeriesRelation<Answer>, window: TimeWindow | Missing, pick: (answer: Answer) => number, share?: ProbeShare): Result {
+    return overTemperature(this.#probe, relation, window, pick, share);
+  }
+
+  /** Hours that the log spent within, below or above a band of temperature. */
+  hoursInBand(window: TimeWindow | Missing, band: Band, pick: (hours: HoursWithin) => number): Result {
+    return hoursInBand(this.#probe, window, band, pick);
+  }
+
+  get #probe(): Probe {
+    return { column: this.columns.temperature, limitC: this.instruments.thermometerC, civilAt: (hour) => this.civilAtHour(hour) };
   }
 
   /** Pitching to the first dry hop, else the crash, else the transfer, else the end of the log. */
@@ -188,6 +210,11 @@ export class Scene {
   }
 
   // Beer and vessels.
+
+  /** Moves out of the fermenter, each with its field as the record writes it. */
+  get moves(): readonly { readonly entry: Transfer; readonly field: string }[] {
+    return (this.batch.transfer ?? []).map((entry, index, all) => ({ entry, field: all.length === 1 ? "transfer" : `transfer[${index}]` }));
+  }
 
   get packages(): readonly { readonly entry: PackageEntry; readonly field: string }[] {
     return (this.batch.package ?? []).map((entry, index, all) => ({ entry, field: all.length === 1 ? "package" : `package[${index}]` }));

@@ -1,6 +1,7 @@
 import { figureEntry } from "./figure-table.js";
 import { quantityText } from "./season-quantities.js";
 import { counted, listed, uncapitalised } from "./season-words.js";
+import { movedText } from "./tasting-score-words.js";
 import type { BatchReport, PooledReport, SeasonReport } from "./types.js";
 
 type Told = Pick<SeasonReport, "series" | "relations" | "pooled">;
@@ -49,8 +50,14 @@ function claimSentences({ series, relations }: Told, asked: number): string[] {
   const claimed = relations.filter(({ claim }) => claim === "shown" || claim === "possible").map(({ says }) => says);
   const drifts = series.filter(({ claim }) => claim === "shown" || claim === "possible").map(({ title, says }) => `${title}: ${says}`);
   if (asked === 0) return ["Too few batches have the figures to ask about any trend."];
-  if (claimed.length + drifts.length > 0) return [...claimed, ...drifts];
+  if (claimed.length + drifts.length > 0) return [...claimed, ...drifts].map(withoutTest);
   return [`None of the ${counted(asked, "trend", "trends")} asked about is shown.`];
+}
+
+/** A claim without its p, which stands beside the trend's own chart. */
+function withoutTest(says: string): string {
+  const cut = says.indexOf("; p ");
+  return cut === -1 ? says : `${says.slice(0, cut)}.`;
 }
 
 function tastingSentence({ pooled }: Told): string[] {
@@ -58,7 +65,17 @@ function tastingSentence({ pooled }: Told): string[] {
   const estimated = reports.filter((report) => report.estimate !== undefined);
   if (reports.length === 0) return ["No tasting scored an attribute before and after."];
   if (estimated.length === 0) return [`Tastings of ${counted(mostTasted(reports), "batch", "batches")} are too few to pool.`];
-  return estimated.map(({ says }) => says);
+  const told = (clear: boolean): string => listed(estimated.filter((report) => (report.clear === true) === clear).map(pooledWords));
+  const moved = told(true);
+  const unmoved = told(false);
+  return [
+    ...(moved === "" ? [] : [`From before to after, over the season's tastings together, tasters scored ${moved}.`]),
+    ...(unmoved === "" ? [] : [`A change is not shown in ${unmoved}.`]),
+  ];
+}
+
+function pooledWords({ attribute, estimate = 0, low = estimate, high = estimate, tastings }: PooledReport): string {
+  return `${attribute} ${movedText(estimate, low, high)} (${counted(tastings.length, "batch", "batches")})`;
 }
 
 function mostTasted(reports: readonly PooledReport[]): number {

@@ -97,6 +97,16 @@ describe("sizes", () => {
     expect(formatProblems(problems, "text")).toContain("batches/probe.csv: and 181 more\n");
   });
 
+  test("a header of a million columns isn't taken apart", () => {
+    const files = { ...withFields("fermentation: {log: probe.csv}\n"), "batches/probe.csv": `${"time,".repeat(1_000_000)}\n` };
+    expect(problemsOf(files)).toMatchObject([{ code: "log/too-large", expected: "no more than 500 columns", found: "1000001 columns" }]);
+  });
+
+  test("a panel of more than 2 MB isn't read", () => {
+    const files = { ...withFields("tastings: [{scores: s.csv}]\n"), "batches/s.csv": `taster,sample,attribute,score\n${"T,x,pine,1\n".repeat(200_000)}` };
+    expect(codes(problemsOf(files))).toEqual(["log/too-large"]);
+  });
+
   test("a thousand pictures in one record are too many", () => {
     const problems = problemsOf({ "batches/a.md": `${RECORD}${"![a](a.jpg)\n".repeat(1000)}`, "batches/a.jpg": "" });
     expect(problems.map(({ code, line }) => [code, line])).toEqual([["photo/too-many", 506]]);

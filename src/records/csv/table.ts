@@ -45,13 +45,13 @@ export function parseTable(file: string, text: string, form: CsvForm): CsvTable 
     problems.addLine("csv/empty", 1, { columns: form.columns });
     return { header: [], rows: [], problems };
   }
+  if (count(first, separator) >= MOST_COLUMNS) {
+    problems.addLine("log/too-large", 1, { limit: `${MOST_COLUMNS} columns` }, `${count(first, separator) + 1} columns`);
+    return { header: [], rows: [], problems };
+  }
   if (hasSemicolons) problems.addLine("csv/semicolons", 1, { header: first.replaceAll(";", ",") });
   const [head, ...rest] = parseRows(text, separator, problems);
   const header = (head?.cells ?? []).map((cell) => cell.trim());
-  if (header.length > MOST_COLUMNS) {
-    problems.addLine("log/too-large", 1, { limit: `${MOST_COLUMNS} columns` }, `${header.length} columns`);
-    return { header: [], rows: [], problems };
-  }
   reportTwice(header, problems);
   return { header, rows: rest.filter((row) => hasRightLength(row, header.length, form, problems)), problems };
 }

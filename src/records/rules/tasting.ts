@@ -7,6 +7,8 @@ type Tasting = NonNullable<Batch["tastings"]>[number];
 
 /** Words that name something else where samples are counted. */
 const RESERVED: ReadonlySet<string> = new Set(["attribute", "tasters", "none"]);
+/** Nobody reads further suggestions; looking for them would let a hostile record take long. */
+const MOST_SUGGESTED = 50;
 const COUNTED_TESTS = [["triangle", "triangle"], ["tetrad", "tetrad"], ["duoTrio", "duo_trio"]] as const;
 
 const eachTasting = (look: (input: RuleInput, tasting: Tasting, path: FieldPath) => Problem[]): RecordRule =>
@@ -32,7 +34,7 @@ export const samplesAreKnown = eachTasting((input, tasting, path) => {
     ...(tasting.order ?? []).map((sample, index): [FieldPath, string] => [[...path, "order", index], sample]),
   ];
   return used.filter(([, sample]) => !known.has(sample))
-    .map(([at, sample]) => problem(input, at, "tasting/sample-unknown", { nearest: nearestName(sample, known), known: [...known].slice(0, 12).join(", ") }, sample));
+    .map(([at, sample], index) => problem(input, at, "tasting/sample-unknown", { nearest: index < MOST_SUGGESTED ? nearestName(sample, known) : undefined, known: [...known].slice(0, 12).join(", ") }, sample));
 });
 
 /** No more answers than tasters. */

@@ -1,4 +1,4 @@
-import { Composer, Document, isAlias, isMap, isScalar, isSeq, Lexer, LineCounter, Parser, type CST, type Node, type YAMLMap } from "yaml";
+import { Composer, Document, isAlias, isMap, isScalar, isSeq, Lexer, LineCounter, Parser, type CST, type Node, type Pair, type YAMLMap } from "yaml";
 import { problemAt, type Place, type Problem } from "../../problems/index.js";
 import { DEEPEST, scanYaml, type YamlScan } from "./scan-yaml.js";
 import { isOpenQuote, ruleOf } from "./yaml-problems.js";
@@ -113,13 +113,7 @@ class TreeReader {
     const fields = Object.create(null) as Record<string, unknown>;
     const first = new Map<string, number>();
     for (const [index, { key, value }] of map.items.entries()) {
-      const above = map.items[index - 1];
-      if (above !== undefined && value === null && this.#isAfterComma(above.value as Node | null, key as Node | null)) {
-        const name = textOf((above.key as { source?: unknown }).source);
-        this.#reportComma(above.value as Node, key as Node, [...path, name]);
-        fields[name] = null;
-        continue;
-      }
+      if (map.flow === true && value === null && index > 0 && this.#reportComma(map.items[index - 1], key as Node | null, path, fields)) continue;
       const name = this.#nameOf(key as Node | null, map);
       if (name === undefined) continue;
       const offset = (key as Node).range?.[0] ?? 0;
@@ -134,18 +128,21 @@ class TreeReader {
     return fields;
   }
 
-  /** Within braces a decimal comma ends a value and begins a field: `{amount: 1,5 kg}`. */
-  #isAfterComma(value: Node | null, key: Node | null): boolean {
+  /** Within braces a comma ends a value: of `{amount: 1,5 kg}` or `{stored: 1 C, purged}` the rest would be a field. */
+  #reportComma(above: Pair | undefined, key: Node | null, path: FieldPath, fields: Record<string, unknown>): boolean {
+    const value = (above?.value ?? null) as Node | null;
     const [end, start] = [value?.range?.[1], key?.range?.[0]];
-    return end !== undefined && start === end + 1 && this.#source.text[end] === ","
-      && /^[+-]?\d+$/u.test(this.#sourceOf(value)) && /^\d/u.test(this.#sourceOf(key));
-  }
-
-  #reportComma(value: Node, key: Node, path: FieldPath): void {
-    const [number, rest] = [this.#sourceOf(value), this.#sourceOf(key)];
-    const place = this.#at(value.range?.[0] ?? 0, `${number},${rest}`, fieldName(path));
-    this.#problems.push(problemAt("record/decimal-comma", place, { expects: "a number", repaired: `${number}.${rest}` }));
-    this.#refused.push(path);
+    const [before, rest] = [this.#sourceOf(value), this.#sourceOf(key)];
+    const name = textOf((above?.key as { source?: unknown } | undefined)?.source);
+    if (end === undefined || start === undefined || name === "" || !isScalar(value)) return false;
+    const isNumber = start === end + 1 && /^[+-]?\d+$/u.test(before) && /^\d/u.test(rest);
+    const field = fieldName([...path, name]);
+    if (isNumber) {
+      this.#problems.push(problemAt("record/decimal-comma", this.#at(value.range?.[0] ?? 0, `${before},${rest}`, field), { expects: "a number", repaired: `${before}.${rest}` }));
+      this.#refused.push([...path, name]);
+      fields[name] = null;
+    } else this.#problems.push(problemAt("yaml/comma-in-text", this.#at(start, rest, field), { quoted: `${name}: "${before}, ${rest}"` }));
+    return true;
   }
 
   /** A field's name; undefined, and reported, where it isn't a plain word. */

@@ -1,7 +1,7 @@
 import { unexplained, ledgerReport } from "../ledger.js";
 import { isMissing } from "../known.js";
 import type { Scene } from "../scene.js";
-import { found, unknown, type CheckDefinition, type Finding } from "./definition.js";
+import { found, inWords, unknown, type CheckDefinition, type Finding } from "./definition.js";
 
 /** Handling between the crash and the package, and whether the litres add up. */
 export const cellarChecks: readonly CheckDefinition[] = [
@@ -26,8 +26,8 @@ export const cellarChecks: readonly CheckDefinition[] = [
 ];
 
 function dumped(scene: Scene): Finding | undefined {
-  const { transfer, dumps } = scene.batch;
-  if (transfer === undefined) return undefined;
+  const { dumps } = scene.batch;
+  if (!scene.isMoved) return undefined;
   if (dumps === undefined) return unknown("common practice", "dumps isn't recorded");
   const moved = scene.transferMoment;
   const before = dumps.filter((dump, index) => {
@@ -42,9 +42,8 @@ function dumped(scene: Scene): Finding | undefined {
 }
 
 function sanitised(scene: Scene): Finding | undefined {
-  const moves = scene.batch.transfer;
-  if (moves === undefined) return undefined;
-  const said = moves.map((move) => move.sanitised);
+  if (!scene.isMoved) return undefined;
+  const said = (scene.batch.transfer ?? []).map((move) => move.sanitised);
   if (said.includes(false)) return found("fail", "record", ["transfer.sanitised"], "The record says that what the beer touched wasn't sanitised.");
   if (said.includes(undefined)) return unknown("record", "transfer.sanitised isn't recorded");
   return found("pass", "record", ["transfer.sanitised"], "Recorded as sanitised.",
@@ -52,9 +51,11 @@ function sanitised(scene: Scene): Finding | undefined {
 }
 
 function ledgerCloses(scene: Scene): Finding | undefined {
-  if (scene.batch.transfer === undefined && scene.packages.length === 0) return undefined;
+  if (!scene.isMoved && scene.packages.length === 0) return undefined;
   const unaccounted = scene.figure("loss-unaccounted");
   if (isMissing(unaccounted)) return unknown("common practice", unaccounted.missing);
-  const says = ledgerReport(scene)?.says ?? "";
-  return found(unexplained(scene, unaccounted) === 0 ? "pass" : "fail", "common practice", ["loss-unaccounted"], says);
+  const beyond = unexplained(scene, unaccounted);
+  const hops = scene.figure("dry-hop-mass");
+  if (beyond > 0 && isMissing(hops)) return unknown("common practice", `${inWords(unaccounted)} are unaccounted for, which hops may hold, and ${hops.missing}`);
+  return found(beyond === 0 ? "pass" : "fail", "common practice", ["loss-unaccounted"], ledgerReport(scene)?.says ?? "");
 }

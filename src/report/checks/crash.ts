@@ -38,21 +38,32 @@ export const crashChecks: readonly CheckDefinition[] = [
 ];
 
 function crashHoldCheck(scene: Scene): Finding | undefined {
-  if (scene.batch.crash === undefined) return undefined;
+  const { crash, plan } = scene.batch;
+  if (crash === undefined) return undefined;
+  const planned = plan?.crashFor;
+  if (planned === undefined) return holdByPractice(scene);
   const hours = scene.figure("crash-hours");
-  if (isMissing(hours)) return unknown("common practice", hours.missing);
-  const planned = scene.batch.plan?.crashFor;
-  if (planned !== undefined) {
-    const least = planned.low.value - (planned.single ? 12 : 0);
-    return found(hours.value >= least ? "pass" : "watch", "plan", ["crash-hours"],
-      `Within 1 °C of the set point for ${plain(hours.value, "h")}; the plan says ${planned.text}${planned.single ? ", give or take 12 h" : ""}.`);
-  }
-  const set = scene.batch.crash.set?.value ?? 0;
-  const inBand = set >= HOLD_LOW_C && set <= HOLD_HIGH_C;
-  const verdict = !inBand || hours.value < HOLD_WATCH_H ? "fail" : hours.value < HOLD_PASS_H ? "watch" : "pass";
-  return found(verdict, "common practice", ["crash-hours"],
-    `Within 1 °C of the ${plain(set, "C")} set for ${plain(hours.value, "h")}; common practice is ${HOLD_PASS_H} h or more at ${HOLD_LOW_C} to ${HOLD_HIGH_C} °C.`);
+  if (isMissing(hours)) return unknown("plan", hours.missing);
+  const least = planned.low.value - (planned.single ? 12 : 0);
+  return found(hours.value >= least ? "pass" : "watch", "plan", ["crash-hours"],
+    `Within 1 °C of the set point for ${plain(hours.value, "h")}; the plan says ${planned.text}${planned.single ? ", give or take 12 h" : ""}.`);
 }
+
+/** Cold enough is cold enough, whatever was set; around a set point at the band's edge its own degree counts too. */
+function holdByPractice(scene: Scene): Finding {
+  const cold = scene.hoursInBand(scene.crashWindow, { low: HOLD_LOW_C, high: HOLD_HIGH_C }, ({ withinHours }) => withinHours);
+  if (isMissing(cold)) return unknown("common practice", cold.missing);
+  const set = scene.batch.crash?.set?.value;
+  const atSet = set !== undefined && set >= HOLD_LOW_C && set <= HOLD_HIGH_C ? known(scene.figure("crash-hours"))?.value ?? 0 : 0;
+  const hours = Math.max(cold.value, atSet) + ROUNDING;
+  const verdict = hours < HOLD_WATCH_H ? "fail" : hours < HOLD_PASS_H ? "watch" : "pass";
+  const where = atSet > cold.value && set !== undefined ? `Within 1 °C of the ${plain(set, "C")} set` : `At ${HOLD_LOW_C} to ${HOLD_HIGH_C} °C`;
+  return found(verdict, "common practice", [atSet > cold.value ? "crash-hours" : "fermentation.log"],
+    `${where} for ${plain(hours, "h")}; common practice is ${HOLD_PASS_H} h or more at ${HOLD_LOW_C} to ${HOLD_HIGH_C} °C.`);
+}
+
+/** Room for the rounding of hours read off lines. */
+const ROUNDING = 1e-9;
 
 const COLLAPSE =
   "A sealed vessel can collapse as it cools. Feed it with gas at low pressure or leave a way in, and keep to what its maker allows: many plastic and some steel fermenters stand next to no vacuum.";

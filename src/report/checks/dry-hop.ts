@@ -1,11 +1,10 @@
-import { carbonationFromGravityFall, hoursWithin } from "../../science/index.js";
+import { carbonationFromGravityFall, type HoursWithin } from "../../science/index.js";
 import type { Quantity } from "../../units/index.js";
 import { dryHopsOf, type DryHopAddition } from "../dry-hops.js";
-import { contactOf, windowBeforeCrash } from "../figures/dry-hop.js";
-import { apply, isMissing, plusMinusOf, readingOf } from "../known.js";
+import { contactOf, gravityDropSoFar, windowBeforeCrash } from "../figures/dry-hop.js";
+import { apply, isMissing, missing, missingForAll, plusMinusOf, type Known, type Missing, type Result } from "../known.js";
 import type { Scene } from "../scene.js";
 import { found, inWords, known, plain, unknown, type CheckDefinition, type Finding } from "./definition.js";
-import { creepWords } from "./fermentation.js";
 
 /** A band a reading is held against, and whose band it is. */
 interface Band {
@@ -50,11 +49,17 @@ export function temperatureBand(scene: Scene): Band {
   return { low: planned.low.value - room, high: planned.high.value + room, against: "plan" };
 }
 
-/** Hours one addition spent outside the band before the crash; undefined without a log over its contact. */
-export function hoursOutside(scene: Scene, addition: DryHopAddition, band: Band): number | undefined {
+/** Hours one addition spent outside the band before the crash; missing without a log over its contact. */
+export function hoursOutside(scene: Scene, addition: DryHopAddition, band: Band): Result {
+  return inContact(scene, addition, band, ({ belowHours, aboveHours }) => belowHours + aboveHours);
+}
+
+function inContact(scene: Scene, addition: DryHopAddition, band: Band, pick: (hours: HoursWithin) => number): Result {
+  if (addition.into === "keg") return missing(`${addition.field} went into the keg, which no log covers`);
+  const contact = contactOf(scene, addition);
+  if (isMissing(contact)) return contact;
   const window = windowBeforeCrash(scene, addition);
-  if (window === undefined || addition.into === "keg") return undefined;
-  return known(scene.overLog(hoursWithin, window, (answer) => answer.belowHours + answer.aboveHours, band))?.value;
+  return window === undefined ? missing(`${addition.field}.added isn't recorded`) : scene.hoursInBand(window, band, pick);
 }
 
 function contactTime(scene: Scene): Finding | undefined {
@@ -104,41 +109,69 @@ function contactTemperatureCheck(scene: Scene): Finding | undefined {
   const additions = dryHopsOf(scene);
   if (additions.length === 0) return undefined;
   const band = temperatureBand(scene);
-  const outside = additions.map((addition) => hoursOutside(scene, addition, band));
-  if (outside.some((hours) => hours === undefined)) {
-    const mean = scene.figure("dry-hop-temperature");
-    return unknown(band.against, isMissing(mean) ? mean.missing : "the log doesn't cover every addition's contact");
+  const outside = everyValue(additions.map((addition) => hoursOutside(scene, addition, band)));
+  if ("missing" in outside) return unknown(band.against, outside.missing);
+  const most = Math.max(...outside.values);
+  const unread = Math.max(...additions.map((addition) => known(inContact(scene, addition, band, ({ gapHours }) => gapHours))?.value ?? 0));
+  if (most <= WATCH_OUTSIDE_H && unread > WATCH_OUTSIDE_H) {
+    return unknown(band.against, `fermentation.log has no readings for ${plain(unread, "h")} of the contact before the crash`);
   }
-  const most = Math.max(...outside.map((hours) => hours ?? 0));
-  const whose = band.against === "plan" ? "the planned" : "the usual";
-  const says = most < 0.05
-    ? `Within ${whose} ${plain(band.low, "C")} to ${plain(band.high, "C")} before the crash.`
-    : `Outside ${whose} ${plain(band.low, "C")} to ${plain(band.high, "C")} for ${plain(most, "h")} of the contact before the crash.`;
-  return found(most < 0.05 ? "pass" : most <= WATCH_OUTSIDE_H ? "watch" : "fail", band.against, ["dry-hop-temperature"], says);
+  const verdict = most < LEAST_OUTSIDE_H ? "pass" : most <= WATCH_OUTSIDE_H + ROUNDING ? "watch" : "fail";
+  return found(verdict, band.against, ["dry-hop-temperature"], saysOutside(band, most, unread));
+}
+
+/** Three minutes: less is a probe's own flicker. */
+const LEAST_OUTSIDE_H = 0.05;
+
+function saysOutside(band: Band, most: number, unread: number): string {
+  const whose = `${band.against === "plan" ? "the planned" : "the usual"} ${plain(band.low, "C")} to ${plain(band.high, "C")}`;
+  const silent = unread < 1 ? "" : ` The log has no readings for ${plain(unread, "h")} of it.`;
+  return most < LEAST_OUTSIDE_H
+    ? `Within ${whose} before the crash.${silent}`
+    : `Outside ${whose} for ${plain(most, "h")} of the contact before the crash.${silent}`;
+}
+
+/** All values, or every reason why one is missing. */
+function everyValue(results: readonly Result[]): { readonly values: readonly number[] } | Missing {
+  const reasons = results.flatMap((result) => (isMissing(result) ? [result.missing] : []));
+  return reasons.length > 0 ? missingForAll(reasons) : { values: results.flatMap((result) => (isMissing(result) ? [] : [result.value])) };
 }
 
 function hopCreep(scene: Scene): Finding | undefined {
   if (dryHopsOf(scene).length === 0) return undefined;
-  const drop = scene.figure("dry-hop-gravity-drop");
+  const soFar = scene.isOpen && isMissing(scene.figure("final-gravity"));
+  const drop = soFar ? gravityDropSoFar(scene) : scene.figure("dry-hop-gravity-drop");
   if (isMissing(drop)) return unknown("common practice", drop.missing);
   if (scene.batch.plan?.dryHopWhen === "fermenting") {
     return found("unknown", "plan", ["dry-hop-gravity-drop"], "The hops went into fermenting beer as planned: a fall of gravity can't be told from fermentation.");
   }
-  const within = plusMinusOf(drop) ?? 0;
+  const within = Math.max(plusMinusOf(drop) ?? 0, LEAST_FALL_SG);
   const verdict = drop.value > CREEP_WATCH_SG + ROUNDING ? "fail" : drop.value <= CREEP_PASS_SG + ROUNDING && drop.value <= within + ROUNDING ? "pass" : "watch";
-  return found(verdict, "common practice", ["dry-hop-gravity-drop"], creepSentence(scene, drop.value, within), verdict === "pass" ? undefined : CREEP_CAUTION);
+  return found(verdict, "common practice", [soFar ? "latest-gravity" : "dry-hop-gravity-drop"], creepSentence(scene, drop, within), verdict === "pass" ? undefined : CREEP_CAUTION);
 }
 
 const ROUNDING = 1e-9;
+/** Half a point of gravity: a smaller fall isn't read on any home instrument, however its errors cancel. */
+const LEAST_FALL_SG = 0.0005;
 const CREEP_CAUTION =
   "Beer that still ferments builds pressure in a closed keg or bottle: hold it until two readings a few days apart agree, test for diacetyl again, and keep to the vessel's rating.";
 
-function creepSentence(scene: Scene, drop: number, within: number): string {
-  const words = creepWords(scene);
-  if (drop <= within + ROUNDING) return `${words}: no more than the readings can be off by.`;
-  const original = scene.figure("original-gravity");
-  const before = known(scene.figure("final-gravity"));
-  const gas = before === undefined ? undefined
-    : known(apply(carbonationFromGravityFall, original, readingOf("gravity before", before.value + drop, "SG", undefined, ""), readingOf("fall", drop, "SG", undefined, "")));
-  return `${words}, more than the readings can be off by: hop creep${gas === undefined ? "" : `, worth about ${inWords(gas)} of carbonation had it happened in a closed vessel`}.`;
+function creepSentence(scene: Scene, drop: Known, within: number): string {
+  const words = fallWords(drop);
+  if (drop.value <= within + ROUNDING) return `${words}: no more than the readings can be off by.`;
+  const gas = known(apply(carbonationFromGravityFall, scene.figure("original-gravity"), scene.lastGravityBefore(scene.firstDryHop?.hour ?? 0)?.gravity ?? missing("a gravity before"), drop));
+  return `${words}, more than the readings can be off by: ${fallName(scene)}${gas === undefined ? "" : `, worth about ${inWords(gas)} of carbonation had it happened in a closed vessel`}.`;
+}
+
+function fallWords(drop: Known): string {
+  if (drop.value === 0) return "Gravity read the same before and after the dry hop";
+  return drop.value < 0
+    ? `Gravity read ${inWords({ ...drop, value: -drop.value })} higher after the dry hop`
+    : `Gravity fell by ${inWords(drop)} after the dry hop`;
+}
+
+/** A fall is the hops' own doing only where gravity had stood still before them. */
+function fallName(scene: Scene): string {
+  const before = known(scene.figure("terminal-hours"));
+  return before === undefined || before.value === 0 ? "hop creep, or fermentation that hadn't ended" : "hop creep";
 }

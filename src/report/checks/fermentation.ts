@@ -1,6 +1,6 @@
 import { isMissing } from "../known.js";
 import type { Scene } from "../scene.js";
-import { found, inWords, known, plain, unknown, type CheckDefinition, type Finding } from "./definition.js";
+import { found, plain, unknown, type CheckDefinition, type Finding } from "./definition.js";
 
 const TERMINAL_PASS_H = 48;
 const TERMINAL_WATCH_H = 24;
@@ -52,10 +52,4 @@ function vdkBeforeCrash(scene: Scene): Finding | undefined {
   return before
     ? found("watch", "common practice", [last.field], `The last forced test, ${last.moment.at}, was clear but came before the dry hop; hops can bring diacetyl back, and none was made after it.`)
     : found("pass", "common practice", [last.field], `The forced test of ${last.moment.at} was clear.`);
-}
-
-/** What a fall of gravity after the dry hop does: shared with the dry hop's own check. */
-export function creepWords(scene: Scene): string {
-  const drop = known(scene.figure("dry-hop-gravity-drop"));
-  return drop === undefined ? "" : `Gravity fell by ${inWords(drop)} after the dry hop`;
 }

@@ -1,4 +1,4 @@
-import { crashDrawnMost, elapsedTime, freezingPoint, headspaceContraction, hoursWithin, seriesExtremes, steepestFall } from "../../science/index.js";
+import { crashDrawnMost, elapsedTime, freezingPoint, headspaceContraction, seriesExtremes, steepestFall } from "../../science/index.js";
 import { beerAtCrash, coldTemperature, crashHold, headspaceAtCrash, HOLD_WITHIN_C, holdTemperature, temperatureBeforeCrash } from "../crash-conditions.js";
 import { apply, missing, readingOf, type Result } from "../known.js";
 import { momentReading } from "../moments.js";
@@ -15,7 +15,7 @@ export const crashFigures = [
   figure("freezing-point", "C", "Freezing point", "Where this beer would begin to freeze, by its alcohol and extract",
     (scene) => apply(freezingPoint, scene.figure("abw"), scene.figure("original-extract"))),
   figure("crash-rate", "C/h", "Cooling rate", "Largest fall over any hour of the crash",
-    (scene) => scene.overLog(steepestFall, scene.crashWindow, (answer) => answer.fall)),
+    (scene) => scene.overLog(steepestFall, scene.crashWindow, (answer) => answer.fall, "none")),
   figure("crash-drawn", "L", "Gas drawn in, contraction alone", "Gas the vessel draws in while it cools if none dissolves",
     (scene) => apply(headspaceContraction, headspaceAtCrash(scene), beerAtCrash(scene), temperatureBeforeCrash(scene), coldTemperature(scene))),
   figure("crash-drawn-most", "L", "Gas drawn in, at most", "Gas the vessel draws in while it cools if carbon dioxide dissolves to equilibrium",
@@ -35,5 +35,5 @@ function crashHours(scene: Scene): Result {
   const set = scene.batch.crash?.set;
   if (set === undefined) return missing("crash.set isn't recorded");
   const band = { low: set.value - HOLD_WITHIN_C, high: set.value + HOLD_WITHIN_C };
-  return scene.overLog(hoursWithin, scene.crashWindow, (answer) => answer.withinHours, band);
+  return scene.hoursInBand(scene.crashWindow, band, (hours) => hours.withinHours);
 }

@@ -5,7 +5,8 @@ import { dryHopsOf, type DryHopAddition } from "../dry-hops.js";
 import { momentReading } from "../moments.js";
 import type { Scene } from "../scene.js";
 import { figure } from "./definition.js";
-import { fallBetween } from "./gravity.js";
+import type { GravityPoint } from "../gravity-points.js";
+import { fallBetween, finalPoint } from "./gravity.js";
 
 /** Dose, oil, contact and temperature of the dry hop, and what the gravity did after it. */
 export const dryHopFigures = [
@@ -36,6 +37,7 @@ function oilOf(addition: DryHopAddition): Result {
 export function contactOf(scene: Scene, addition: DryHopAddition): Result {
   if (addition.added === undefined) return missing(`${addition.field}.added isn't recorded`);
   if (addition.out === undefined) return missing(outMissing(scene, addition));
+  if (addition.out.hour < addition.added.hour) return missing(`${addition.out.field} has no time, and ${addition.field}.added is later that day`);
   const hours = apply(elapsedTime, momentReading(addition.added), momentReading(addition.out));
   return isMissing(hours) ? hours : scaled(hours, 1 / 24, "d");
 }
@@ -63,11 +65,22 @@ export function contactTemperature(scene: Scene, addition: DryHopAddition): Resu
 }
 
 function gravityDropAfter(scene: Scene): Result {
+  return fallAfterHops(scene, finalPoint(scene), scene.figure("final-gravity"));
+}
+
+/** The same fall as far as it has come, in beer that isn't packaged yet. */
+export function gravityDropSoFar(scene: Scene): Result {
+  const latest = scene.lastGravityBefore(Number.POSITIVE_INFINITY);
+  return fallAfterHops(scene, latest, scene.figure("latest-gravity"));
+}
+
+function fallAfterHops(scene: Scene, last: GravityPoint | undefined, gravity: Result): Result {
   const first = scene.firstDryHop;
-  if (first === undefined) return missing(scene.batch.dryHops?.length === 0 ? "there was no dry hop" : "dry_hops isn't recorded");
+  if (first === undefined) return missing(scene.batch.dryHops?.length === 0 ? "there was no dry hop" : "dry_hops isn't recorded, or none of them says when it was added");
   const before = scene.lastGravityBefore(first.hour);
-  if (before === undefined) return missing(`a gravity reading before ${first.at}`);
-  return withNote(fallBetween(before.gravity, scene.figure("final-gravity")), before.dateOnly ? "The reading before has a date but no time." : undefined);
+  if (before === undefined) return missing(`fermentation.readings holds no gravity between pitching and ${first.at}`);
+  if (last !== undefined && last.hour <= first.hour) return missing(`fermentation.readings holds no gravity after the dry hop of ${first.at}`);
+  return withNote(fallBetween(before.gravity, gravity), before.dateOnly ? "The reading before has a date but no time." : undefined);
 }
 
 /** The hops' own leaf raises pH: the two hand readings either side of the first addition. */
@@ -80,9 +93,10 @@ function phRise(scene: Scene): Result {
     return moment === undefined || reading.ph === undefined ? []
       : [{ hour: moment.hour, ph: readingOf(`${field}.ph`, reading.ph, "pH", scene.instruments.ph, String(reading.ph)) }];
   });
+  readings.sort((a, b) => a.hour - b.hour);
   const before = readings.filter(({ hour }) => hour <= first.hour).at(-1);
   const after = readings.filter(({ hour }) => hour > first.hour).at(-1);
-  if (before === undefined || after === undefined) return missing("a pH reading before the dry hop and one after it");
+  if (before === undefined || after === undefined) return missing("fermentation.readings holds no ph on one side of the dry hop");
   return apply(difference, after.ph, before.ph);
 }
 

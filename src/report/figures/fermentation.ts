@@ -20,15 +20,32 @@ export const fermentationFigures = [
   figure("terminal-hours", "h", "Terminal before the dry hop", "How long the gravity had been unchanged within 0.001 when the first dry hop (or else the crash) began", terminalHours),
 ];
 
-/** The unbroken run of readings at the end of `points` that are within 0.001 of the latest. */
-export function terminalRunOf(points: readonly GravityPoint[]): { readonly from: GravityPoint; readonly to: GravityPoint; readonly count: number } | undefined {
-  const known = points.filter((point) => !isMissing(point.gravity));
-  const series = known.map((point) => ({ hours: point.hour, value: isMissing(point.gravity) ? 0 : point.gravity.value }));
-  if (series.length === 0) return undefined;
+/** The readings at the end that agree with the latest; `of` counts all that could be read. */
+interface TerminalPoints {
+  readonly from: GravityPoint;
+  readonly to: GravityPoint;
+  readonly count: number;
+  readonly of: number;
+}
+
+/**
+ * The unbroken run of readings at the end of `points` that are within 0.001 of the latest.
+ * Readings of one moment count as one, their mean: they show no course of time.
+ */
+export function terminalRunOf(points: readonly GravityPoint[]): TerminalPoints | undefined {
+  const moments = new Map<number, { readonly point: GravityPoint; readonly values: number[] }>();
+  for (const point of points) {
+    if (isMissing(point.gravity)) continue;
+    const held = moments.get(point.hour);
+    if (held === undefined) moments.set(point.hour, { point, values: [point.gravity.value] });
+    else held.values.push(point.gravity.value);
+  }
+  const rising = [...moments.values()];
+  const series = rising.map(({ point, values }) => ({ hours: point.hour, value: values.reduce((sum, value) => sum + value, 0) / values.length }));
+  const to = rising.at(-1)?.point;
+  if (to === undefined) return undefined;
   const run = terminalRun(series, TERMINAL_WITHIN_SG + ROUNDING_SG);
-  const from = known.find((point) => point.hour === run.fromHours);
-  const to = known.at(-1);
-  return from === undefined || to === undefined ? undefined : { from, to, count: run.count };
+  return { from: moments.get(run.fromHours)?.point ?? to, to, count: run.count, of: rising.length };
 }
 
 /** The last hour at which readings speak of fermentation alone: hops and cold change them after. */
@@ -40,7 +57,7 @@ function fermentationTime(scene: Scene): Result {
   const points = scene.gravityPoints.filter((point) => point.hour > 0 && point.hour <= fermentationEnd(scene));
   const run = terminalRunOf(points);
   if (run === undefined || run.count < 2) {
-    return missing("two or more gravity readings that stay within 0.001 of each other, before the dry hop or crash");
+    return missing("fermentation.readings holds no two gravities, before the dry hop or crash, that stay within 0.001 of each other");
   }
   const duration = apply(elapsedTime, scene.startHour, momentReading(run.from));
   return withNote(duration, `First of ${run.count} readings within 0.001 of each other: it may have ended any time after the reading before it.`);
@@ -51,7 +68,7 @@ function terminalHours(scene: Scene): Result {
   if (began === undefined) return missing("dry_hops[0].added or crash.from isn't recorded");
   const points = scene.gravityPoints.filter((point) => point.hour > 0 && point.hour <= began.hour);
   const run = terminalRunOf(points);
-  if (run === undefined || points.length < 2) return missing(`two gravity readings before ${began.at}, a day or more apart`);
+  if (run === undefined || run.of < 2) return missing(`fermentation.readings holds fewer than two gravities before ${began.at}: two, a day or more apart, would show it`);
   // One reading alone shows no run, however long before the hops it was taken.
   const until = run.count > 1 ? began : run.from;
   return apply(elapsedTime,

@@ -1,5 +1,7 @@
 import { gravityDrop, platoFromGravity } from "../../science/index.js";
+import type { GravityPoint } from "../gravity-points.js";
 import { apply, isMissing, missing, withNote, type Result } from "../known.js";
+import { latestHour } from "../moments.js";
 import type { Scene } from "../scene.js";
 import { figure } from "./definition.js";
 
@@ -29,27 +31,29 @@ function additionNote(scene: Scene): string | undefined {
   return `Later additions (${sugars.map((addition) => [addition.amount?.text, addition.what ?? "sugar"].filter(Boolean).join(" ")).join(", ")}) are not in it: alcohol and attenuation are a little higher than computed.`;
 }
 
-function finalGravity(scene: Scene): Result {
+/** The last reading that is the finished beer's own; undefined where there is none, or none yet. */
+export function finalPoint(scene: Scene): GravityPoint | undefined {
   const end = endOfBatch(scene);
-  if (end === undefined) return missing("the batch isn't packaged or transferred yet; its latest gravity is given instead");
-  const last = scene.lastGravityBefore(end);
-  return last === undefined ? missing("a gravity reading before packaging") : last.gravity;
+  return end === undefined ? undefined : scene.lastGravityBefore(end);
+}
+
+function finalGravity(scene: Scene): Result {
+  if (endOfBatch(scene) === undefined) return missing("the batch isn't packaged or transferred yet; its latest gravity is given instead");
+  const last = finalPoint(scene);
+  return last === undefined ? missing("fermentation.readings holds no gravity between pitching and packaging") : last.gravity;
 }
 
 /** The hour after which no reading is the beer's own: packaging, else the transfer; a finished batch without either has none. */
 function endOfBatch(scene: Scene): number | undefined {
-  const ended = (scene.packagedMoment ?? scene.transferMoment)?.hour;
+  const ended = scene.packagedMoment ?? scene.transferMoment;
   if (ended === undefined) return scene.isOpen ? undefined : Number.POSITIVE_INFINITY;
-  return scene.packagedMoment?.dateOnly === true ? Math.max(ended + HALF_DAY_H, scene.transferMoment?.hour ?? 0) : ended;
+  return latestHour(ended);
 }
-
-/** A packaging date without a time reaches to the end of that day. */
-const HALF_DAY_H = 12;
 
 function latestGravity(scene: Scene): Result {
   if (endOfBatch(scene) !== undefined) return missing("the batch is finished: see the final gravity");
   const last = scene.lastGravityBefore(Number.POSITIVE_INFINITY);
-  return last === undefined ? missing("fermentation.readings holds no gravity") : withNote(last.gravity, `Read ${last.at}.`);
+  return last === undefined ? missing("fermentation.readings holds no gravity after pitching") : withNote(last.gravity, `Read ${last.at}.`);
 }
 
 /** How far a gravity fell between two readings; missing when either is. */

@@ -14,7 +14,7 @@ export const lossFigures = [
   figure("loss-dumps", "L", "Dumps", "Slurry dumped: hops and yeast with the beer they hold",
     (scene) => recordedList(scene.batch.dumps, "dumps", flowsOf(scene).dumps.map((flow) => flow.volume))),
   figure("loss-left", "L", "Left behind", "Left in the vessel at the transfer, sediment included",
-    (scene) => scene.batch.transfer === undefined ? missing("transfer.left isn't recorded") : totalOf(flowsOf(scene).left.map((flow) => flow.volume), "L")),
+    (scene) => !scene.isMoved ? missing("transfer.left isn't recorded") : totalOf(flowsOf(scene).left.map((flow) => flow.volume), "L")),
   figure("loss-unaccounted", "L", "Unaccounted", "What the recorded volumes don't explain",
     (scene) => apply(volumeDifference, volumeInto(scene), totalOf(accountedVolumes(scene), "L"))),
   figure("loss-total", "L", "Total loss", "What went into the fermenter less what was packaged",

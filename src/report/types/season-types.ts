@@ -74,6 +74,8 @@ export interface PooledReport {
   /** Where the lift of one more such batch would lie, 95 %. */
   readonly nextLow?: number;
   readonly nextHigh?: number;
+  /** The pooled lift is clear of 0 with all pooled attributes allowed for. */
+  readonly clear?: boolean;
   readonly says: string;
 }
 
