@@ -39,8 +39,15 @@ export function fingerprint(files: LogFiles, asked: readonly unknown[]): string 
   return hash.digest("hex");
 }
 
+let ownHash: string | undefined;
+
 /** A hash of the program's code, so that no change to it goes unnoticed, released or not. */
 function programHash(): string {
+  ownHash ??= hashOfCode();
+  return ownHash;
+}
+
+function hashOfCode(): string {
   const root = path.resolve(import.meta.dirname, "..");
   const code = readdirSync(root, { recursive: true, encoding: "utf8" }).filter((file) => /\.(?:js|tsx?|css)$/.test(file)).sort();
   return contentHash(code.map((file) => `${file}\n${contentHash(readFileSync(path.join(root, file)))}`).join("\n"));

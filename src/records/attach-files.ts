@@ -7,7 +7,7 @@ import type { FermentationLog, Photo, TastingRows } from "./log.js";
 import type { ParsedBatch } from "./parse-batch.js";
 import { findPhotos } from "./photos.js";
 import { scoredAttributesMatch } from "./rules/attributes.js";
-import type { FieldPath } from "./text/yaml-tree.js";
+import type { FieldPath } from "./text/yaml-places.js";
 
 /** The files that a record names, read. */
 export interface Attached {

@@ -20,9 +20,9 @@ export interface OwnHopLoss {
 /** Fewer batches than this say too little to stand beside common practice. */
 const LEAST_BATCHES = 5;
 
-/** Finished batches made on the same equipment. */
+/** Finished batches made on the same equipment; none where the batch names none, since any might be another brewery's. */
 export function comparableBatches(equipment: string | undefined, batches: readonly BatchReport[]): BatchReport[] {
-  return batches.filter((batch) => batch.status === "packaged" && batch.equipment === equipment);
+  return equipment === undefined ? [] : batches.filter((batch) => batch.status === "packaged" && batch.equipment === equipment);
 }
 
 /**

@@ -31,15 +31,12 @@ function logColumn(series: readonly TimedValue[]): LogColumn {
  */
 export function columnsOf(logs: readonly FermentationLog[], startMs: number): LogColumns {
   const column = (values: (log: FermentationLog) => readonly (number | undefined)[] | undefined): LogColumn | undefined => {
-    const rows = logs.flatMap((log) => {
-      const held = values(log);
-      return held === undefined ? [] : log.timesMs.map((ms, index) => ({ hours: (ms - startMs) / HOUR_MS, value: held[index] }));
-    });
-    return rows.some((row) => row.value !== undefined) ? logColumn(risingRows(rows)) : undefined;
+    const series = risingRows(logs.map((log) => rowsOf(log.timesMs, values(log) ?? [], startMs)));
+    return series.length === 0 ? undefined : logColumn(series);
   };
   const found = {
     temperature: column((log) => log.temperatureC),
-    gravity: column((log) => log.gravity?.map((value) => gravityOf(value, log.gravityUnit))),
+    gravity: column((log) => log.gravityUnit === "SG" ? log.gravity : log.gravity?.map(gravityOfPlato)),
     pressure: column((log) => log.pressureKPa),
   };
   return Object.fromEntries(Object.entries(found).filter(([, held]) => held !== undefined));
@@ -47,18 +44,35 @@ export function columnsOf(logs: readonly FermentationLog[], startMs: number): Lo
 
 const HOUR_MS = 3_600_000;
 
-function gravityOf(value: number | undefined, unit: "SG" | "P"): number | undefined {
-  return value === undefined || unit === "SG" || gravityFromPlato.refuses(value) !== undefined ? value : gravityFromPlato(value);
+function gravityOfPlato(value: number | undefined): number | undefined {
+  return value === undefined || gravityFromPlato.refuses(value) !== undefined ? undefined : gravityFromPlato(value);
 }
 
-/** In order of time, one value a time; rows without a value left out. */
-function risingRows(rows: readonly { readonly hours: number; readonly value: number | undefined }[]): TimedValue[] {
-  const held = rows.filter((row): row is TimedValue => row.value !== undefined).sort((a, b) => a.hours - b.hours);
+/** The rows of one log that hold a value. */
+function rowsOf(timesMs: readonly number[], values: readonly (number | undefined)[], startMs: number): TimedValue[] {
+  const rows: TimedValue[] = [];
+  for (const [index, value] of values.entries()) {
+    const ms = timesMs[index];
+    if (value !== undefined && ms !== undefined) rows.push({ hours: (ms - startMs) / HOUR_MS, value });
+  }
+  return rows;
+}
+
+/** Several logs in order of time, one value a time. One log is in order already. */
+function risingRows(logs: readonly (readonly TimedValue[])[]): readonly TimedValue[] {
+  const held = logs.filter((rows) => rows.length > 0);
+  const rows = held.length > 1 ? held.flat().sort((a, b) => a.hours - b.hours) : held[0] ?? [];
+  const rises = rows.every((row, index) => index === 0 || row.hours > (rows[index - 1]?.hours ?? 0));
+  return rises ? rows : oneATime(rows);
+}
+
+/** The mean of the rows of one time. */
+function oneATime(rows: readonly TimedValue[]): TimedValue[] {
   const rising: TimedValue[] = [];
   let same: number[] = [];
-  for (const [index, row] of held.entries()) {
+  for (const [index, row] of rows.entries()) {
     same.push(row.value);
-    if (held[index + 1]?.hours === row.hours) continue;
+    if (rows[index + 1]?.hours === row.hours) continue;
     rising.push({ hours: row.hours, value: same.reduce((sum, value) => sum + value, 0) / same.length });
     same = [];
   }
@@ -67,10 +81,9 @@ function risingRows(rows: readonly { readonly hours: number; readonly value: num
 
 /** Half of all steps are shorter: a few gaps don't stretch it. 0 for fewer than two rows. */
 function medianStep(series: readonly TimedValue[]): number {
-  const steps: number[] = [];
+  const steps = new Float64Array(Math.max(0, series.length - 1));
   for (let index = 1; index < series.length; index += 1) {
-    steps.push((series[index]?.hours ?? 0) - (series[index - 1]?.hours ?? 0));
+    steps[index - 1] = (series[index]?.hours ?? 0) - (series[index - 1]?.hours ?? 0);
   }
-  steps.sort((a, b) => a - b);
-  return steps[Math.floor(steps.length / 2)] ?? 0;
+  return steps.sort()[Math.floor(steps.length / 2)] ?? 0;
 }

@@ -1,6 +1,7 @@
 import { instantMs, type CivilTime } from "../records/index.js";
-import { TERMINAL_WITHIN_SG, terminalRunOf } from "./figures/fermentation.js";
+import { ofOneInstrument, TERMINAL_WITHIN_SG, terminalRunOf } from "./figures/fermentation.js";
 import { isMissing } from "./known.js";
+import { latestHour } from "./moments.js";
 import type { Scene } from "./scene.js";
 import type { NextStep } from "./types.js";
 
@@ -25,12 +26,13 @@ export function nextSteps(scene: Scene): NextStep[] {
     const moment = scene.moment(`plan.dates.${step.id}`, step.when);
     if (step.when === undefined || moment === undefined || scene.status === "dumped") return [];
     const until = moment.hour - scene.asOfHour;
-    if (!scene.isOpen && until < 0) return [];
+    const isPast = latestHour(moment) < scene.asOfHour;
+    if (!scene.isOpen && isPast) return [];
     const blocked = step.id === "dry-hop" && until <= DUE_WITHIN_H ? hold : undefined;
     return [{
       id: step.id, step: step.title, when: step.when.text,
       ...(step.when.time === undefined ? {} : { instant: new Date(instantMs(step.when, scene.log.club.zone)).toISOString() }),
-      state: blocked === undefined ? stateOf(until) : "blocked", says: blocked ?? sayWhen(until),
+      state: blocked === undefined ? stateOf(until, isPast) : "blocked", says: blocked ?? sayWhen(until, isPast),
     }];
   });
 }
@@ -49,21 +51,23 @@ function plannedSteps(scene: Scene): PlannedStep[] {
   ];
 }
 
-function stateOf(until: number): NextStep["state"] {
-  if (until < 0) return "overdue";
+/** @param isPast a step planned for a day is past when the day is */
+function stateOf(until: number, isPast: boolean): NextStep["state"] {
+  if (isPast) return "overdue";
   return until <= DUE_WITHIN_H ? "due" : "later";
 }
 
-function sayWhen(until: number): string {
+function sayWhen(until: number, isPast: boolean): string {
   const days = Math.round(Math.abs(until) / 24);
   const away = days === 0 ? `${Math.max(1, Math.round(Math.abs(until)))} h` : days === 1 ? "1 day" : `${days} days`;
-  return until < 0 ? `Planned for ${away} ago and not recorded.` : `In ${away}.`;
+  if (isPast) return `Planned for ${away} ago and not recorded.`;
+  return until < 0 ? "Today." : `In ${away}.`;
 }
 
 /** Why the hops should wait, or undefined when gravity stands still or the plan wants them early. */
 function whyHoldHops(scene: Scene): string | undefined {
   if (scene.batch.plan?.dryHopWhen === "fermenting") return undefined;
-  const points = scene.gravityPoints.filter((point) => point.hour > 0 && point.hour <= scene.asOfHour && !isMissing(point.gravity));
+  const points = ofOneInstrument(scene.gravityPoints.filter((point) => point.hour > 0 && point.hour <= scene.asOfHour && !isMissing(point.gravity)));
   const latest = points.at(-1);
   if (latest === undefined) return "No gravity reading since pitching: not known to be terminal, hold the dry hop.";
   const earlier = points.filter((point) => point.hour <= latest.hour - RECENT_H / 2 && point.hour >= latest.hour - 2 * RECENT_H).at(-1);

@@ -49,6 +49,7 @@ function waterLines(scene: Scene): OutlookLine[] {
   if (volumeBeforeBoil.refuses(volume, rate, hours) !== undefined) return [];
   const before = volumeBeforeBoil(volume, rate, hours);
   const { lowLPerKg, highLPerKg, source } = grainAbsorption;
+  if (waterNeeded.refuses(before, grain, highLPerKg) !== undefined) return [];
   return [
     {
       id: "before-boil", what: "Wort before the boil", value: before, unit: "L", basis: "recipe", method: volumeBeforeBoil.about.id,
@@ -68,21 +69,29 @@ function gravityLines(scene: Scene, own: readonly BatchReport[]): OutlookLine[] 
   const volume = scene.batch.plan?.fermenter?.value;
   if (isMissing(potential) || volume === undefined) return [];
   const usual = ownMean("brewhouse-efficiency", own);
-  const gravity = (percent: number): number => gravityFromExtract(potential.value * percent / 100, volume);
   if (usual !== undefined) {
+    const [value, low, high] = [usual.mean, usual.low, usual.high].map((percent) => gravityOf(potential.value * percent / 100, volume));
+    if (value === undefined || low === undefined || high === undefined) return [];
     return [{
-      id: "grist-gravity", what: "Gravity the grist gives", value: gravity(usual.mean), low: gravity(usual.low), high: gravity(usual.high), unit: "SG",
+      id: "grist-gravity", what: "Gravity the grist gives", value, low, high, unit: "SG",
       basis: "this brewery", batches: usual.batches, method: gravityFromExtract.about.id,
       says: `At this brewery's own brewhouse efficiency, ${usual.mean.toFixed(0)} % on average over ${usual.batches} batches; another batch would fall in the range nineteen times in twenty.`,
     }];
   }
   const planned = scene.batch.plan?.originalGravity;
-  if (planned?.unit !== "SG") return [];
+  if (planned?.unit !== "SG" || extractMass.refuses(planned.value, volume) !== undefined) return [];
+  const extract = extractMass(planned.value, volume);
+  if (extract === 0 || efficiency.refuses(extract, potential.value) !== undefined) return [];
   return [{
-    id: "efficiency-needed", what: "Brewhouse efficiency the plan asks for", value: efficiency(extractMass(planned.value, volume), potential.value), unit: "%",
+    id: "efficiency-needed", what: "Brewhouse efficiency the plan asks for", value: efficiency(extract, potential.value), unit: "%",
     basis: "recipe", method: efficiency.about.id,
     says: "From the planned gravity and volume over the grist's potential. Fewer than five batches on this equipment are recorded, so its own efficiency isn't known.",
   }];
+}
+
+/** Undefined where so much extract in so little wort isn't a wort. */
+function gravityOf(extractKg: number, volumeL: number): number | undefined {
+  return gravityFromExtract.refuses(extractKg, volumeL) === undefined ? gravityFromExtract(extractKg, volumeL) : undefined;
 }
 
 const FORMS = ["pellet", "cone", "concentrate"] as const;
@@ -102,8 +111,8 @@ function hopLines(scene: Scene, own: readonly BatchReport[]): OutlookLine[] {
   const mine = ownHopLoss(form, own);
   if (mine === undefined) {
     return [...lines, {
-      id: "package-expected", what: "Into the package, at most", low: volume - high, high: volume - low, unit: "L", basis: "common practice",
-      says: "The planned volume less what the hops keep; sediment, samples and the vessel's dregs come off too. Fewer than five comparable batches are recorded, so this brewery's own loss isn't known.",
+      id: "package-expected", what: "Into the package, at most", low: Math.max(0, volume - high), high: Math.max(0, volume - low), unit: "L", basis: "common practice",
+      says: "The planned volume less what the hops keep; sediment, samples and the vessel's dregs come off too. Fewer than five comparable batches, at three doses or more, are recorded, so this brewery's own loss isn't known.",
     }];
   }
   const loss = expectedLoss(mine, massKg);
@@ -114,7 +123,7 @@ function hopLines(scene: Scene, own: readonly BatchReport[]): OutlookLine[] {
       says: `Slope of total loss on hop mass over ${mine.batches} batches with ${form}s on this equipment, with its 95 % interval.`,
     },
     {
-      id: "package-expected", what: "Into the package", value: volume - loss.value, low: volume - loss.high, high: volume - loss.low, unit: "L", basis: "this brewery", batches: mine.batches,
+      id: "package-expected", what: "Into the package", value: Math.max(0, volume - loss.value), low: Math.max(0, volume - loss.high), high: Math.max(0, volume - loss.low), unit: "L", basis: "this brewery", batches: mine.batches,
       says: "The planned volume less the total loss this brewery's batches show at this hop mass; another batch would fall in the range nineteen times in twenty.",
     },
   ];

@@ -3,6 +3,7 @@ import { rectangular, type Contributions } from "../statistics/index.js";
 import { formatNumber } from "../units/index.js";
 import { computedBy, missing, readingOf, withNote, type Known, type Missing, type Result } from "./known.js";
 import type { LogColumn } from "./log-series.js";
+import { remembered } from "./remembered.js";
 
 /** A relation over a series that can say beforehand why it can't be computed. */
 export interface SeriesRelation<Answer> {
@@ -36,10 +37,12 @@ export function overTemperature<Answer>(
 ): Result {
   const stretch = stretchOf(probe, window);
   if ("missing" in stretch) return stretch;
-  const { series, longestGapHours } = stretch.column;
-  const refusal = relation.refuses(series, stretch.window, longestGapHours);
-  if (refusal !== undefined) return missing(`the log doesn't give it: ${refusal}`);
-  const value = pick(relation(series, stretch.window, longestGapHours));
+  const answer = asked(stretch, relation.about.id, ({ series, longestGapHours }, hours): Answer | Missing => {
+    const refusal = relation.refuses(series, hours, longestGapHours);
+    return refusal === undefined ? relation(series, hours, longestGapHours) : missing(`the log doesn't give it: ${refusal}`);
+  });
+  if (isReason(answer)) return answer;
+  const value = pick(answer);
   const contributions: Contributions = share === "none" ? {} : { [PROBE_FIELD]: rectangular(probe.limitC) };
   return withNote(computedBy(relation.about, value, contributions, [probeReading(probe.limitC)]), stretch.note);
 }
@@ -48,12 +51,28 @@ export function overTemperature<Answer>(
 export function hoursInBand(probe: Probe, window: TimeWindow | Missing, band: Band, pick: (hours: HoursWithin) => number): Result {
   const stretch = stretchOf(probe, window);
   if ("missing" in stretch) return stretch;
-  const { series, longestGapHours } = stretch.column;
-  const moved = (by: number): number => pick(hoursWithin(series, stretch.window, longestGapHours, { low: band.low - by, high: band.high - by }));
+  const moved = (by: number): number => {
+    const [low, high] = [band.low - by, band.high - by];
+    return pick(asked(stretch, `${hoursWithin.about.id} ${low} ${high}`, ({ series, longestGapHours }, hours) => hoursWithin(series, hours, longestGapHours, { low, high })));
+  };
   const u = rectangular(probe.limitC);
   const sensitivity = (moved(u) - moved(-u)) / 2;
   const contributions: Contributions = sensitivity === 0 ? {} : { [PROBE_FIELD]: sensitivity };
   return withNote(computedBy(hoursWithin.about, moved(0), contributions, [probeReading(probe.limitC)]), stretch.note);
+}
+
+/** What has been asked of a stretch of a log before: several figures and checks ask the same. */
+const answers = remembered((_stretch: Stretch) => new Map<string, unknown>());
+
+function asked<Answer>(stretch: Stretch, question: string, answer: (column: LogColumn, window: TimeWindow) => Answer): Answer {
+  const known = answers(stretch);
+  if (!known.has(question)) known.set(question, answer(stretch.column, stretch.window));
+  // One question of one stretch has one kind of answer.
+  return known.get(question) as Answer;
+}
+
+function isReason(answer: unknown): answer is Missing {
+  return typeof answer === "object" && answer !== null && "missing" in answer;
 }
 
 /** The probe itself, where a value taken from its column rests on it. */
@@ -70,9 +89,19 @@ interface Stretch {
 /** Of a stretch that a log covers for less than this, a number would say more than is known. */
 const LEAST_COVERED = 0.5;
 
+const stretches = remembered((_column: LogColumn) => new Map<string, Stretch | Missing>());
+
 function stretchOf({ column, civilAt }: Probe, window: TimeWindow | Missing): Stretch | Missing {
-  if (column === undefined || column.series.length === 0) return missing("fermentation.log isn't recorded");
+  if (column === undefined) return missing("fermentation.log isn't recorded");
   if ("missing" in window) return window;
+  const known = stretches(column);
+  const name = `${window.fromHours} ${window.toHours}`;
+  const stretch = known.get(name) ?? cutOut(column, window, civilAt);
+  known.set(name, stretch);
+  return stretch;
+}
+
+function cutOut(column: LogColumn, window: TimeWindow, civilAt: Probe["civilAt"]): Stretch | Missing {
   const { fromHours, toHours } = window;
   if (fromHours >= toHours) return missing("the log doesn't give it: the stretch of time ends before it begins");
   const held = { ...column, series: around(column.series, window) };

@@ -1,7 +1,7 @@
 import { nearestName, problemAt, type Place, type Problem } from "../../problems/index.js";
 import type { Quantity } from "../../units/index.js";
 import type { Equipment, PartialBatch } from "../schema/index.js";
-import type { FieldPath } from "../text/yaml-tree.js";
+import type { FieldPath } from "../text/yaml-places.js";
 
 export interface BalanceInput {
   readonly batch: PartialBatch;

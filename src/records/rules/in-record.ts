@@ -1,6 +1,6 @@
 import { nearestName, problemAt, type Given, type Place, type Problem, type ProblemCode } from "../../problems/index.js";
 import type { PartialBatch } from "../schema/index.js";
-import type { FieldPath } from "../text/yaml-tree.js";
+import type { FieldPath } from "../text/yaml-places.js";
 import { wallMs, type CivilTime } from "../time/index.js";
 
 /** A batch as far as it could be read, and where its fields stand. */

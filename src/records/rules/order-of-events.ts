@@ -1,6 +1,6 @@
 import type { Problem } from "../../problems/index.js";
 import type { PartialBatch } from "../schema/index.js";
-import type { FieldPath } from "../text/yaml-tree.js";
+import type { FieldPath } from "../text/yaml-places.js";
 import type { CivilTime } from "../time/index.js";
 import { isSurelyBefore, lastTransfer, problem, type RecordRule } from "./in-record.js";
 

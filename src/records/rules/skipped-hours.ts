@@ -1,5 +1,5 @@
 import { problemAt, type Place, type Problem } from "../../problems/index.js";
-import type { FieldPath } from "../text/yaml-tree.js";
+import type { FieldPath } from "../text/yaml-places.js";
 import { skippedHour, type CivilTime } from "../time/index.js";
 
 /** Finds every time that falls in an hour the zone's clocks skipped. */

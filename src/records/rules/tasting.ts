@@ -1,6 +1,6 @@
 import { folded, nearestName, type Problem } from "../../problems/index.js";
 import type { Batch } from "../schema/index.js";
-import type { FieldPath } from "../text/yaml-tree.js";
+import type { FieldPath } from "../text/yaml-places.js";
 import { problem, type RecordRule, type RuleInput } from "./in-record.js";
 
 type Tasting = NonNullable<Batch["tastings"]>[number];

@@ -1,6 +1,7 @@
 import type { z } from "zod";
 import { nearestName, problemAt, type Problem } from "../../problems/index.js";
-import type { FieldPath, YamlTree } from "../text/yaml-tree.js";
+import type { FieldPath } from "../text/yaml-places.js";
+import type { YamlTree } from "../text/yaml-tree.js";
 import type { Refusal } from "./kinds/index.js";
 import { fieldsOf, schemaAt, wordsOf } from "./walk.js";
 

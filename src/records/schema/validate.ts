@@ -1,7 +1,8 @@
 import { z } from "zod";
 import type { Problem } from "../../problems/index.js";
 import { camelCased, type CamelCased } from "../camel-case.js";
-import type { FieldPath, YamlTree } from "../text/yaml-tree.js";
+import type { FieldPath } from "../text/yaml-places.js";
+import type { YamlTree } from "../text/yaml-tree.js";
 import { flattened, issueProblems } from "./issue-problems.js";
 
 /** What a schema made of a file: the typed value, or as much of it as could be read, with what was wrong. */

@@ -1,10 +1,8 @@
-import { Composer, Document, isAlias, isMap, isScalar, isSeq, Lexer, LineCounter, Parser, type CST, type Node, type Pair, type YAMLMap } from "yaml";
+import { Composer, Document, isAlias, isMap, isScalar, isSeq, Lexer, type LineCounter, Parser, type CST, type Node, type Pair, type YAMLMap } from "yaml";
 import { problemAt, type Place, type Problem } from "../../problems/index.js";
 import { DEEPEST, scanYaml, type YamlScan } from "./scan-yaml.js";
+import { fieldName, linesOf, stepInto, textOf, type FieldPath } from "./yaml-places.js";
 import { isOpenQuote, ruleOf } from "./yaml-problems.js";
-
-/** Where something stands within a record: names and list positions from the top. */
-export type FieldPath = readonly PropertyKey[];
 
 /**
  * YAML as plain data: texts (numbers and dates as written), true and false, null for an empty value,
@@ -193,49 +191,4 @@ class TreeReader {
   }
 }
 
-function stepInto(node: Node | null, segment: PropertyKey): FieldNode | undefined {
-  if (isSeq(node) && typeof segment === "number") {
-    const value = node.items[segment] as Node | null | undefined;
-    return value === undefined ? undefined : { key: value?.range?.[0], value };
-  }
-  return isMap(node) && typeof segment === "string" ? fieldIndex(node).get(segment) : undefined;
-}
-
-interface FieldNode {
-  readonly key: number | undefined;
-  readonly value: Node | null;
-}
-
-const indexes = new WeakMap<YAMLMap, ReadonlyMap<string, FieldNode>>();
-
-/** A map's fields by name; made once, since a record full of mistakes is asked for each of them. */
-function fieldIndex(map: YAMLMap): ReadonlyMap<string, FieldNode> {
-  const known = indexes.get(map);
-  if (known !== undefined) return known;
-  const index = new Map<string, FieldNode>();
-  for (const { key, value } of map.items) {
-    if (!isScalar(key)) continue;
-    const name = textOf(key.source ?? key.value);
-    if (!index.has(name)) index.set(name, { key: key.range?.[0], value: value as Node | null });
-  }
-  indexes.set(map, index);
-  return index;
-}
-
-/** `["dry_hops", 0, "amount"]` → `dry_hops[0].amount` */
-export function fieldName(path: FieldPath): string {
-  return path.map((segment, index) => (typeof segment === "number" ? `[${segment}]` : `${index === 0 ? "" : "."}${String(segment)}`)).join("");
-}
-
-function textOf(value: unknown): string {
-  return typeof value === "string" || typeof value === "number" || typeof value === "boolean" || typeof value === "bigint" ? String(value) : "";
-}
 const scalarValue = (value: unknown): unknown => (typeof value === "string" || typeof value === "boolean" || value === null ? value : textOf(value));
-
-/** Where lines begin, for a text that isn't parsed. */
-function linesOf(text: string): LineCounter {
-  const lines = new LineCounter();
-  lines.addNewLine(0);
-  for (let at = text.indexOf("\n"); at !== -1; at = text.indexOf("\n", at + 1)) lines.addNewLine(at + 1);
-  return lines;
-}

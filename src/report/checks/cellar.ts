@@ -1,5 +1,6 @@
 import { unexplained, ledgerReport } from "../ledger.js";
 import { isMissing } from "../known.js";
+import { latestHour } from "../moments.js";
 import type { Scene } from "../scene.js";
 import { found, inWords, unknown, type CheckDefinition, type Finding } from "./definition.js";
 
@@ -32,7 +33,7 @@ function dumped(scene: Scene): Finding | undefined {
   const moved = scene.transferMoment;
   const before = dumps.filter((dump, index) => {
     const moment = scene.moment(`dumps[${index}].at`, dump.at);
-    return moment === undefined || moved === undefined || moment.hour <= moved.hour;
+    return moment === undefined || moved === undefined || moment.hour <= latestHour(moved);
   });
   if (before.length > 0) return found("pass", "common practice", ["dumps"], `Dumped ${before.length === 1 ? "once" : `${before.length} times`} before the transfer.`);
   const { shape } = scene.equipment?.fermenter ?? {};

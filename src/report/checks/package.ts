@@ -1,4 +1,4 @@
-import { kegPressureOf, packageOxygenOf } from "../figures/package.js";
+import { gravityStanding, kegPressureOf, packageOxygenOf } from "../figures/package.js";
 import { isMissing } from "../known.js";
 import type { PackageEntry } from "../batch-parts.js";
 import type { Scene } from "../scene.js";
@@ -26,16 +26,27 @@ export const packageChecks: readonly CheckDefinition[] = [
   {
     id: "bottle-carbonation",
     title: "Bottles and carbonation",
-    says: "At most 3.0 volumes for bottles whose rating isn't known, to 3.5 to watch; above it, or with gravity that isn't terminal, fails: common practice.",
+    says: "At most 3.0 volumes for bottles whose rating isn't known, to 3.5 to watch; above it, or with gravity that still falls, fails: common practice. Without readings that show gravity standing still it can't be told.",
     find: bottleCarbonation,
   },
 ];
 
+/** Of several packages the worst is told: a pass must hold for each of them. */
+function worstOf(findings: readonly Finding[]): Finding | undefined {
+  const order = ["fail", "watch", "unknown", "pass"];
+  return findings.toSorted((a, b) => order.indexOf(a.verdict) - order.indexOf(b.verdict))[0];
+}
+
+/** Kegs and casks are purged; bottles are judged where the record says that they were. */
 function packagePurge(scene: Scene): Finding | undefined {
-  if (scene.packages.length === 0) return undefined;
-  const purged = scene.packages.find(({ entry }) => entry.purge !== undefined);
-  if (purged === undefined) return unknown("common practice", "package.purge isn't recorded");
-  const oxygen = packageOxygenOf(scene, purged.entry, purged.field);
+  const asked = scene.packages.filter(({ entry }) => entry.purge !== undefined || entry.into !== "bottles");
+  const judged = asked.length > 0 ? asked : scene.packages;
+  return worstOf(judged.map(({ entry, field }) => judgePurge(scene, entry, field)));
+}
+
+function judgePurge(scene: Scene, entry: PackageEntry, field: string): Finding {
+  if (entry.purge === undefined) return unknown("common practice", `${field}.purge isn't recorded`);
+  const oxygen = packageOxygenOf(scene, entry, field);
   if (isMissing(oxygen)) return unknown("common practice", oxygen.missing);
   return found(oxygen.value <= OXYGEN_PASS_MG_L ? "pass" : "watch", "common practice", ["package-oxygen"],
     `At most ${inWords(oxygen)} of oxygen from what the purge left; the trade quotes ${plain(OXYGEN_PASS_MG_L, "mg/L")} for packaged beer.`,
@@ -46,19 +57,23 @@ const STAMP = "The limit stamped on the vessel, its valve and regulator rules, w
 
 function packagePressure(scene: Scene): Finding | undefined {
   const pressed = scene.packages.filter(({ entry }) => entry.into !== "bottles");
-  if (pressed.length === 0) return undefined;
-  const judged = pressed.map(({ entry, field }) => judgePressure(scene, entry, field));
-  const order = ["fail", "watch", "unknown", "pass"];
-  return judged.sort((a, b) => order.indexOf(a.verdict) - order.indexOf(b.verdict))[0];
+  return worstOf(pressed.map(({ entry, field }) => judgePressure(scene, entry, field)));
 }
+
+/** Room for the rounding of pressures written in psi. */
+const ROUNDING = 1e-9;
 
 function judgePressure(scene: Scene, entry: PackageEntry, field: string): Finding {
   const limit = entry.vessel?.limit;
-  const needed = known(kegPressureOf(scene, entry, field))?.value;
-  const highest = Math.max(needed ?? Number.NEGATIVE_INFINITY, entry.purge?.pressure?.value ?? Number.NEGATIVE_INFINITY);
+  const needed = kegPressureOf(scene, entry, field);
+  const purged = entry.purge?.pressure?.value ?? Number.NEGATIVE_INFINITY;
+  const highest = Math.max(known(needed)?.value ?? Number.NEGATIVE_INFINITY, purged);
   if (!Number.isFinite(highest)) return unknown("record", `neither ${field}.carbonation with its temperature nor a purge pressure is recorded`, STAMP);
   if (limit === undefined) return unknown("record", `${field}.vessel.limit isn't recorded, and up to ${plain(highest, "kPa")} is used`, STAMP);
-  const verdict = highest <= PRESSURE_PASS_SHARE * limit.value ? "pass" : highest <= limit.value ? "watch" : "fail";
+  const share = highest / limit.value - ROUNDING;
+  const verdict = share <= PRESSURE_PASS_SHARE ? "pass" : share <= 1 ? "watch" : "fail";
+  // A purge within the limit says nothing of the carbonation asked for at a temperature that isn't known.
+  if (verdict === "pass" && entry.carbonation !== undefined && isMissing(needed)) return unknown("record", needed.missing, STAMP);
   return found(verdict, "record", [`${field}.vessel.limit`, "keg-pressure"],
     `Up to ${plain(highest, "kPa")} (gauge) in a vessel limited to ${limit.text}.`, STAMP);
 }
@@ -66,17 +81,25 @@ function judgePressure(scene: Scene, entry: PackageEntry, field: string): Findin
 const GLASS = "Bottles can burst: use ones made for pressure, without chips, keep them cool, cover them, and open a test bottle early.";
 
 function bottleCarbonation(scene: Scene): Finding | undefined {
-  const bottles = scene.packages.find(({ entry }) => entry.into === "bottles");
-  if (bottles === undefined) return undefined;
-  const asked = bottles.entry.carbonation ?? bottles.entry.measured;
-  if (asked === undefined) return unknown("common practice", `${bottles.field}.carbonation isn't recorded`, GLASS);
-  const primed = bottles.entry.priming !== undefined;
-  const sugar = scene.figure("priming-sugar");
-  if (primed && isMissing(sugar)) {
-    const open = sugar.missing.includes("terminal") || sugar.missing.includes("creep");
-    if (open) return found("fail", "common practice", ["final-gravity"], `Primed for ${asked.text}, but ${sugar.missing}.`, GLASS);
+  const bottles = scene.packages.filter(({ entry }) => entry.into === "bottles");
+  return worstOf(bottles.map(({ entry, field }) => judgeBottles(scene, entry, field)));
+}
+
+function judgeBottles(scene: Scene, entry: PackageEntry, field: string): Finding {
+  const { asked, from } = highestCarbonation(entry, field);
+  const verdict = asked === undefined ? "unknown" : asked.value <= BOTTLE_PASS_VOL ? "pass" : asked.value <= BOTTLE_WATCH_VOL ? "watch" : "fail";
+  const standing = gravityStanding(scene);
+  if (standing.state === "falling" && verdict !== "fail") {
+    return found("fail", "common practice", ["final-gravity"], `${asked === undefined ? "Bottled" : `Bottled for ${asked.text}`}, but ${standing.why}.`, GLASS);
   }
-  const verdict = asked.value <= BOTTLE_PASS_VOL ? "pass" : asked.value <= BOTTLE_WATCH_VOL ? "watch" : "fail";
-  const rating = bottles.entry.vessel?.limit === undefined ? "bottles of unknown rating" : `bottles limited to ${bottles.entry.vessel.limit.text}`;
-  return found(verdict, "common practice", [`${bottles.field}.carbonation`], `${asked.text} in ${rating}; common practice stops at ${plain(BOTTLE_PASS_VOL, "vol")}.`, GLASS);
+  if (asked === undefined) return unknown("common practice", `${field}.carbonation isn't recorded`, GLASS);
+  if (standing.state === "unknown" && verdict !== "fail") return unknown("common practice", standing.why, GLASS);
+  const rating = entry.vessel?.limit === undefined ? "bottles of unknown rating" : `bottles limited to ${entry.vessel.limit.text}`;
+  return found(verdict, "common practice", [from], `${asked.text} in ${rating}; common practice stops at ${plain(BOTTLE_PASS_VOL, "vol")}.`, GLASS);
+}
+
+/** What was asked for or what was found: the glass has to stand the higher. */
+function highestCarbonation({ carbonation, measured }: PackageEntry, field: string): { readonly asked: PackageEntry["carbonation"]; readonly from: string } {
+  const isMeasured = measured !== undefined && measured.value > (carbonation?.value ?? 0);
+  return isMeasured ? { asked: measured, from: `${field}.measured` } : { asked: carbonation, from: `${field}.carbonation` };
 }

@@ -28,13 +28,28 @@ interface TerminalPoints {
   readonly of: number;
 }
 
+/** Hand readings this close to the latest reading of all speak for the beer now. */
+const RECENT_H = 96;
+
 /**
- * The unbroken run of readings at the end of `points` that are within 0.001 of the latest.
+ * Readings that can be held against each other to 0.001: a hydrometer's and a
+ * floating probe's differ by more than that. Two recent hand readings go before the probe.
+ */
+export function ofOneInstrument(points: readonly GravityPoint[]): readonly GravityPoint[] {
+  const hand = points.filter(({ source }) => source === "hand");
+  const probe = points.filter(({ source }) => source === "log");
+  if (hand.length === 0 || probe.length === 0) return points;
+  const latest = points.at(-1)?.hour ?? 0;
+  return hand.filter(({ hour }) => hour >= latest - RECENT_H).length > 1 ? hand : probe;
+}
+
+/**
+ * The unbroken run of one instrument's readings at the end of `points` that are within 0.001 of the latest.
  * Readings of one moment count as one, their mean: they show no course of time.
  */
 export function terminalRunOf(points: readonly GravityPoint[]): TerminalPoints | undefined {
   const moments = new Map<number, { readonly point: GravityPoint; readonly values: number[] }>();
-  for (const point of points) {
+  for (const point of ofOneInstrument(points)) {
     if (isMissing(point.gravity)) continue;
     const held = moments.get(point.hour);
     if (held === undefined) moments.set(point.hour, { point, values: [point.gravity.value] });

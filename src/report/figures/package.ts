@@ -5,6 +5,7 @@ import type { PackageEntry } from "../batch-parts.js";
 import { apply, assumed, isMissing, missing, readingOf, withNote, type Result } from "../known.js";
 import { headPressureAt } from "../crash-conditions.js";
 import { totalOf } from "../known-lists.js";
+import { latestHour } from "../moments.js";
 import type { Scene } from "../scene.js";
 import { terminalRunOf } from "./fermentation.js";
 import { figure } from "./definition.js";
@@ -110,18 +111,47 @@ function warmestHandReading(scene: Scene, window: TimeWindow, otherwise: Result)
 /** A day between readings that agree is the least that common practice takes as the end. */
 const LEAST_TERMINAL_H = 24;
 
-/** Why sugar must not be weighed out yet, or undefined when gravity is known to stand still. */
-function whyNotPrime(scene: Scene): string | undefined {
-  const points = scene.gravityPoints.filter((point) => point.hour > 0 && point.hour <= packagingHour(scene));
-  const run = terminalRunOf(points);
-  if (run === undefined || run.count < 2 || run.to.hour - run.from.hour < LEAST_TERMINAL_H) {
-    return "gravity isn't shown to be terminal: two readings a day or more apart within 0.001 are needed before sugar is weighed, or bottles can burst";
-  }
-  const drop = scene.figure("dry-hop-gravity-drop");
-  return !isMissing(drop) && drop.value > CREEP_SG
-    ? "gravity fell after the dry hop (hop creep is suspected): carbonation may go on in the package, so no sugar is computed"
-    : undefined;
+/** Whether gravity is known to stand still at packaging, known not to, or not known. */
+interface GravityStanding {
+  readonly state: "still" | "falling" | "unknown";
+  readonly why: string;
 }
 
+/** What the readings up to packaging say of more carbonation to come from the beer itself. */
+export function gravityStanding(scene: Scene): GravityStanding {
+  const run = terminalRunOf(scene.gravityPoints.filter((point) => point.hour > 0 && point.hour <= packagingEnd(scene)));
+  const stoodFor = run === undefined ? 0 : run.to.hour - run.from.hour;
+  if (run !== undefined && run.of > 1 && run.count < 2) {
+    return { state: "falling", why: "gravity isn't terminal: the two latest readings differ by more than 0.001" };
+  }
+  const isOver = run !== undefined && run.from.hour > (scene.firstDryHop?.hour ?? 0) && stoodFor >= CREEP_OVER_H;
+  if (isCreeping(scene) && !isOver) {
+    return { state: "falling", why: "gravity fell after the dry hop (hop creep is suspected): carbonation may go on in the package" };
+  }
+  return stoodFor < LEAST_TERMINAL_H
+    ? { state: "unknown", why: "gravity isn't shown to be terminal: fermentation.readings holds no two gravities a day or more apart, within 0.001, up to packaging" }
+    : { state: "still", why: "" };
+}
+
+/** Why sugar must not be weighed out yet, or undefined when gravity is known to stand still. */
+function whyNotPrime(scene: Scene): string | undefined {
+  const { state, why } = gravityStanding(scene);
+  return state === "still" ? undefined : `no sugar is computed, or bottles can burst: ${why}`;
+}
+
+/** A packaging date without a time reaches to the end of that day. */
+function packagingEnd(scene: Scene): number {
+  const packaged = scene.packagedMoment ?? scene.transferMoment;
+  return packaged === undefined ? packagingHour(scene) : latestHour(packaged);
+}
+
+function isCreeping(scene: Scene): boolean {
+  const drop = scene.figure("dry-hop-gravity-drop");
+  return !isMissing(drop) && drop.value > CREEP_SG + ROUNDING_SG && scene.batch.plan?.dryHopWhen !== "fermenting";
+}
+
+/** Two days of readings that agree after the hops went in show that the fall has ended: the trade's rule for terminal. */
+const CREEP_OVER_H = 48;
 /** A fall that common practice lets pass. */
 const CREEP_SG = 0.001;
+const ROUNDING_SG = 1e-9;

@@ -68,13 +68,13 @@ function Entries({ batches }: { readonly batches: readonly BatchReport[] }) {
     <ul class="entries">
       {batches.map((batch) => (
         <li key={batch.slug}>
-          <Facts batch={batch} />
           <p class="entry-title"><a href={link(`batches/${batch.slug}.html`)}><bdi>{batch.batch}</bdi> <bdi>{batch.title}</bdi></a></p>
           <p class="overline">
             {batch.status === "planned" ? "To be brewed" : "Brewed"} {printedDate(batch.brewed)}{batch.brewer === undefined ? null : <> by <bdi>{batch.brewer}</bdi></>}, {batch.status}
           </p>
           {batch.summary === "" ? null : <p>{printedWords(batch.summary)}</p>}
           <NextSteps steps={batch.next} />
+          <Facts batch={batch} />
         </li>
       ))}
     </ul>
