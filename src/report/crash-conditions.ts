@@ -92,7 +92,7 @@ export function coldTemperature(scene: Scene): Result {
  * the record says was held, else open to the air.
  */
 export function headPressureAt(scene: Scene, hour: number): Result {
-  const logged = scene.columns.pressure?.series.filter((reading) => reading.hours <= hour).at(-1);
+  const logged = scene.columns.pressure?.series.findLast((reading) => reading.hours <= hour);
   if (logged !== undefined) return readingOf("fermentation.log pressure", logged.value, "kPa", undefined, `at ${scene.civilAtHour(logged.hours)}`);
   const held = scene.batch.fermentation?.pressure;
   if (held !== undefined) return readingOf("fermentation.pressure", held.value, "kPa", held.limit, held.text);

@@ -65,6 +65,7 @@ export function lastGravityBefore(points: readonly GravityPoint[], hour: number)
   const hand = before.findLast((point) => point.source === "hand");
   const probe = before.findLast((point) => point.source === "log");
   if (hand === undefined || probe === undefined) return hand ?? probe;
+  if (probe.hour - hand.hour <= BUCKET_H) return hand;
   const then = before.findLast((point) => point.source === "log" && point.hour <= hand.hour) ?? hand;
   return fell(then, probe) ? probe : hand;
 }

@@ -119,8 +119,11 @@ export function withNote(result: Result, note: string | undefined): Result {
 /** The half-width at 95 % (k = 2), or undefined where no reading carries a limit. */
 export function plusMinusOf(known: Known): number | undefined {
   const halfWidth = expandedUncertainty(known);
-  return halfWidth > 0 ? halfWidth : undefined;
+  return halfWidth > ROUNDING_SHARE * Math.abs(known.value) ? halfWidth : undefined;
 }
+
+/** What rounding leaves of a sensitivity that is nought: far below what any instrument reads. */
+const ROUNDING_SHARE = 1e-10;
 
 /** What a report prints of a value. */
 export function figureReport(known: Known): FigureReport {
@@ -179,8 +182,8 @@ function workingStep(known: Known): WorkingStep {
 }
 
 function readingShares(known: Known): ReadingShare[] {
+  if (plusMinusOf(known) === undefined) return [];
   const variance = standardUncertainty(known) ** 2;
-  if (variance === 0) return [];
   return Object.entries(known.contributions)
     .map(([reading, part]) => ({ reading, share: part ** 2 / variance }))
     .filter(({ share }) => share > 0.001)

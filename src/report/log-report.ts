@@ -2,6 +2,7 @@ import { slugOf, type BatchRecord, type CivilTime, type Log } from "../records/i
 import { batchReport, type BatchScene } from "./batch-report.js";
 import { compareBatches } from "./comparison.js";
 import { outlookOf } from "./outlook.js";
+import { publishedRecords } from "./published-records.js";
 import { seasonReport } from "./season.js";
 import type { BatchReport, ClubReport, LogReport } from "./types.js";
 
@@ -16,7 +17,7 @@ export interface LogReportOptions {
  * series and hops. A batch that isn't published leaves no trace.
  */
 export function buildLogReport(log: Log, { asOf }: LogReportOptions): LogReport {
-  const published = log.batches.filter((record) => record.data.publish);
+  const published = publishedRecords(log);
   const scenes = published.map((record) => rememberedScene(record, log, asOf));
   const alone = scenes.map(({ report }) => report);
   const reports = scenes.map((each, index) => withNeighbours(each, published[index]?.data.repeats, alone, index));

@@ -51,8 +51,8 @@ function gravityOfPlato(value: number | undefined): number | undefined {
 /** The rows of one log that hold a value. */
 function rowsOf(timesMs: readonly number[], values: readonly (number | undefined)[], startMs: number): TimedValue[] {
   const rows: TimedValue[] = [];
-  for (const [index, value] of values.entries()) {
-    const ms = timesMs[index];
+  for (let index = 0; index < values.length; index += 1) {
+    const [ms, value] = [timesMs[index], values[index]];
     if (value !== undefined && ms !== undefined) rows.push({ hours: (ms - startMs) / HOUR_MS, value });
   }
   return rows;

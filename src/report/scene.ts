@@ -155,6 +155,15 @@ export class Scene {
     return this.#keep("columns", () => columnsOf(this.record.logs, instantMs(this.#start, this.log.club.zone)));
   }
 
+  /** From the first to the last row of each log. */
+  get logSpans(): readonly TimeWindow[] {
+    const startMs = instantMs(this.#start, this.log.club.zone);
+    return this.record.logs.flatMap(({ timesMs }) => {
+      const [first, last] = [timesMs[0], timesMs.at(-1)];
+      return first === undefined || last === undefined ? [] : [{ fromHours: (first - startMs) / 3_600_000, toHours: (last - startMs) / 3_600_000 }];
+    });
+  }
+
   get lastLogHour(): number | undefined {
     return this.columns.temperature?.series.at(-1)?.hours;
   }

@@ -33,11 +33,12 @@ export function gapsOf(column: LogColumn): { readonly fromHour: number; readonly
 
 function splitAtGaps(column: LogColumn): TimedValue[][] {
   const runs: TimedValue[][] = [];
-  for (const [index, reading] of column.series.entries()) {
-    const before = column.series[index - 1];
+  let before: TimedValue | undefined;
+  for (const reading of column.series) {
     const current = runs.at(-1);
     if (current === undefined || before === undefined || reading.hours - before.hours > column.longestGapHours) runs.push([reading]);
     else current.push(reading);
+    before = reading;
   }
   return runs;
 }

@@ -107,7 +107,18 @@ function notesOf(scene: Scene, events: readonly EventReport[]): string[] {
   const [first, last] = [column.series[0]?.hours ?? 0, column.series.at(-1)?.hours ?? 0];
   const outside = events.filter((event) => event.kind !== "tasting" && !event.dateOnly && !event.planned && (event.hour < first - 1 || event.hour > last + 1));
   return [
+    ...overlapsOf(scene),
     ...gapsOf(column).map((gap) => `The log has no reading from ${scene.civilAtHour(gap.fromHour)} to ${scene.civilAtHour(gap.toHour)}; nothing is filled in there.`),
     ...(outside.length === 0 ? [] : [`Outside the log (${scene.civilAtHour(first)} to ${scene.civilAtHour(last)}): ${outside.map((event) => `${event.label}, ${event.at}`).join("; ")}.`]),
   ];
+}
+
+/** Stretches that two logs both cover: whose reading counts is said. */
+function overlapsOf(scene: Scene): string[] {
+  const spans = scene.logSpans.toSorted((a, b) => a.fromHours - b.fromHours);
+  return spans.slice(1).flatMap((span, index) => {
+    const until = Math.min(span.toHours, Math.max(...spans.slice(0, index + 1).map(({ toHours }) => toHours)));
+    return until <= span.fromHours ? []
+      : [`Two logs overlap from ${scene.civilAtHour(span.fromHours)} to ${scene.civilAtHour(until)}: readings of one time are averaged, the others taken in turn.`];
+  });
 }

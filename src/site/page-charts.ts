@@ -4,6 +4,7 @@ import {
 } from "../charts/index.js";
 import type { BatchReport, LogReport, SeasonReport, TastingReport } from "../report/index.js";
 import type { UnitSystem } from "../units/index.js";
+import { batchPage, seasonPage } from "./page-paths.js";
 
 /** The charts of one page, not drawn yet. */
 export interface PageCharts {
@@ -21,14 +22,6 @@ export function pageCharts(log: LogReport): readonly PageCharts[] {
     ...log.batches.map((batch) => ({ page: batchPage(batch.slug), prefix: batch.slug, charts: batchCharts(batch, units) })),
     ...log.seasons.map((season) => ({ page: seasonPage(season.slug), prefix: season.slug, charts: seasonCharts(season, units) })),
   ];
-}
-
-export const batchPage = (slug: string): string => `batches/${slug}`;
-export const seasonPage = (slug: string): string => `seasons/${slug}`;
-
-/** Where the numbers of a chart lie as CSV. */
-export function chartCsvPath(page: string, chart: Chart): string {
-  return `${page}-${chart.id}.csv`;
 }
 
 const remembered = new WeakMap<object, { readonly units: UnitSystem; readonly charts: readonly Chart[] }>();

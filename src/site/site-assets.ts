@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { CHART_CSS } from "../charts/index.js";
-import type { SiteAsset } from "./site-inputs.js";
+import type { SiteAsset } from "./site-file.js";
 
 const ASSETS = new URL("./assets/", import.meta.url);
 /** Read in this order: later ones may rely on what earlier ones define. */

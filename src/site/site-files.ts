@@ -10,7 +10,8 @@ import { methodFiles } from "./pages/method-pages.js";
 import { notFoundFiles } from "./pages/not-found-page.js";
 import { seasonFiles } from "./pages/season-page.js";
 import { seriesFiles } from "./pages/series-page.js";
-import type { SiteFile, SiteInputs } from "./site-inputs.js";
+import type { SiteFile } from "./site-file.js";
+import type { SiteInputs } from "./site-inputs.js";
 
 /** What the site consists of: a new kind of page is a new file and one line here. */
 const CONTENTS: readonly ((site: Site) => SiteFile[])[] = [

@@ -21,7 +21,6 @@ const ROOT = path.resolve(import.meta.dirname, "..", "..");
 export async function setup(project: TestProject): Promise<() => Promise<void>> {
   const host = await mkdtemp(path.join(tmpdir(), "gylebook-demo-"));
   const site = path.join(host, "club", "beer");
-  if (process.env["ZZ_SITE"]) { const fs = await import("node:fs"); fs.cpSync(process.env["ZZ_SITE"], site, { recursive: true }); } else
   await promisify(execFile)(process.execPath, [path.join(ROOT, "dist", "cli", "main.js"), "build", ROOT, "--out", site]);
   await unpackBrowser();
   project.provide("demoSite", site);

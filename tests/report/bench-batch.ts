@@ -13,6 +13,8 @@ export interface Around {
   /** shared/equipment.yaml; the bench's own unless said. */
   readonly equipment?: string;
   readonly club?: string;
+  /** shared/styles.yaml */
+  readonly styles?: string;
   /** The beer's temperature, logged each hour. */
   readonly temperature?: Corners;
   /** Further files, beside the record. */
@@ -64,14 +66,15 @@ export function recordText(fields: Fields): string {
 
 /** Several batches as one log; a problem in them is a mistake in the test. */
 export function logFrom(batches: readonly Fields[], around: Around = {}): Log {
-  const records = batches.map((fields, index) => [`batches/b${index}/index.md`, recordText(fields)] as const);
+  const records = batches.map((fields, index) => [`batches/b${String(index)}/index.md`, recordText(fields)] as const);
   const { temperature, files = {} } = around;
   const beside = temperature === undefined ? files : { "fermentation.csv": logOf(temperature, everyHours(temperature, 1)), ...files };
-  const logs = batches.flatMap((_, index) => Object.entries(beside).map(([name, text]) => [`batches/b${index}/${name}`, text] as const));
+  const logs = batches.flatMap((_, index) => Object.entries(beside).map(([name, text]) => [`batches/b${String(index)}/${name}`, text] as const));
   const { log, problems } = parseLog(logFilesOf({
     ...Object.fromEntries([...records, ...logs]),
     "shared/equipment.yaml": around.equipment ?? BENCH,
     "shared/club.yaml": around.club ?? "name: Bench\nzone: UTC\naltitude: 0 m\n",
+    ...(around.styles === undefined ? {} : { "shared/styles.yaml": around.styles }),
   }));
   const errors = problems.filter(({ severity }) => severity === "error");
   if (errors.length > 0) throw new Error(errors.map(({ file, line, field, expected, found }) => `${file}:${line} ${field}: ${expected}, found ${found}`).join("\n"));

@@ -17,6 +17,9 @@ describe("keys", () => {
     const before = sampleSite();
     const changes = [
       sampleLog([plannedBatch, { ...fullBatch, title: "Another name" }, minimalBatch]),
+      sampleLog([plannedBatch, { ...fullBatch, notes: `${fullBatch.notes} More words.` }, minimalBatch]),
+      sampleLog([plannedBatch, { ...fullBatch, working: fullBatch.working.slice(1) }, minimalBatch]),
+      sampleLog([plannedBatch, { ...fullBatch, checks: [] }, minimalBatch]),
       sampleLog([fullBatch, minimalBatch]),
       { ...sampleLog(), club: { ...sampleLog().club, units: "us" as const } },
       { ...sampleLog(), leftOut: [{ file: "batches/x.md", why: "a mistake" }] },

@@ -6,9 +6,10 @@ import { Formula } from "../../src/site/components/formula.js";
 import { relativeLink } from "../../src/site/page/relative-link.js";
 import { printedDate, shortDate } from "../../src/site/text/printed-date.js";
 import { printedProbability } from "../../src/site/text/printed-quantity.js";
-import { lowerFirst, plainNumber, printedWords, sentence } from "../../src/site/text/printed-words.js";
+import { lowerFirst, printedWords, sentence } from "../../src/site/text/printed-words.js";
+import { plainNumber } from "../../src/site/text/plain-number.js";
 import { bandSketch } from "../../src/site/views/band-sketch.js";
-import { PART_FIGURES, WORKING_ONLY } from "../../src/site/views/batch-parts.js";
+import { PART_FIGURES, WORKING_ONLY } from "../../src/site/views/part-figures.js";
 import { indexWorking, isSum } from "../../src/site/views/working-index.js";
 import { fullBatch } from "./sample-full.js";
 

@@ -114,7 +114,7 @@ function contactTemperatureCheck(scene: Scene): Finding | undefined {
   const most = Math.max(...outside.values);
   const unread = Math.max(...additions.map((addition) => known(inContact(scene, addition, band, ({ gapHours }) => gapHours))?.value ?? 0));
   if (most <= WATCH_OUTSIDE_H && unread > WATCH_OUTSIDE_H) {
-    return unknown(band.against, `fermentation.log has no readings for ${plain(unread, "h")} of the contact before the crash`);
+    return unknown(band.against, `fermentation.log has no readings for ${plain(unread, "h")} of the contact before the crash${most < LEAST_OUTSIDE_H ? "" : `; in the rest the beer was outside ${bandName(band)} for ${plain(most, "h")}`}`);
   }
   const verdict = most < LEAST_OUTSIDE_H ? "pass" : most <= WATCH_OUTSIDE_H + ROUNDING ? "watch" : "fail";
   return found(verdict, band.against, ["dry-hop-temperature"], saysOutside(band, most, unread));
@@ -124,11 +124,14 @@ function contactTemperatureCheck(scene: Scene): Finding | undefined {
 const LEAST_OUTSIDE_H = 0.05;
 
 function saysOutside(band: Band, most: number, unread: number): string {
-  const whose = `${band.against === "plan" ? "the planned" : "the usual"} ${plain(band.low, "C")} to ${plain(band.high, "C")}`;
   const silent = unread < 1 ? "" : ` The log has no readings for ${plain(unread, "h")} of it.`;
   return most < LEAST_OUTSIDE_H
-    ? `Within ${whose} before the crash.${silent}`
-    : `Outside ${whose} for ${plain(most, "h")} of the contact before the crash.${silent}`;
+    ? `Within ${bandName(band)} before the crash.${silent}`
+    : `Outside ${bandName(band)} for ${plain(most, "h")} of the contact before the crash.${silent}`;
+}
+
+function bandName({ low, high, against }: Band): string {
+  return `${against === "plan" ? "the planned" : "the usual"} ${plain(low, "C")} to ${plain(high, "C")}`;
 }
 
 /** All values, or every reason why one is missing. */

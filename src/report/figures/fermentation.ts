@@ -30,17 +30,25 @@ interface TerminalPoints {
 
 /** Hand readings this close to the latest reading of all speak for the beer now. */
 const RECENT_H = 96;
+/** A probe whose last reading is older than this has been taken out. */
+const PROBE_ENDED_H = 24;
 
 /**
  * Readings that can be held against each other to 0.001: a hydrometer's and a
- * floating probe's differ by more than that. Two recent hand readings go before the probe.
+ * floating probe's differ by more than that. The probe's own are closer together,
+ * unless it ended early or two recent hand readings show a change that it missed.
  */
 export function ofOneInstrument(points: readonly GravityPoint[]): readonly GravityPoint[] {
   const hand = points.filter(({ source }) => source === "hand");
   const probe = points.filter(({ source }) => source === "log");
-  if (hand.length === 0 || probe.length === 0) return points;
+  const last = probe.at(-1);
+  if (hand.length === 0 || last === undefined) return points;
   const latest = points.at(-1)?.hour ?? 0;
-  return hand.filter(({ hour }) => hour >= latest - RECENT_H).length > 1 ? hand : probe;
+  const [before, after] = hand.filter(({ hour }) => hour >= latest - RECENT_H).slice(-2).map(({ gravity }) => gravity);
+  const changed = before !== undefined && after !== undefined && !isMissing(before) && !isMissing(after)
+    && Math.abs(before.value - after.value) > TERMINAL_WITHIN_SG + ROUNDING_SG;
+  const ended = latest - last.hour > PROBE_ENDED_H && hand.length > 1;
+  return changed || ended ? hand : probe;
 }
 
 /**

@@ -1,5 +1,3 @@
-import { printedFormula } from "../text/printed-words.js";
-
 /** Powers, and single-letter symbols with an index: everything else of a relation is set as it is written. */
 const RAISED_OR_LOWERED = /\^\(([^()]*)\)|\^([−\d.]*[\d\p{L}])|(?<![\p{L}\d.])(\p{L})(\d)(?![\d.\p{L}])/gu;
 
@@ -14,4 +12,9 @@ export function Formula({ text }: { readonly text: string }) {
     from = match.index + whole.length;
   }
   return <>{parts}{printed.slice(from)}</>;
+}
+
+/** A relation as it is printed: true minus signs for hyphens that stand for them. */
+function printedFormula(formula: string): string {
+  return formula.replaceAll(/(?<=^|[\s(^=,])-(?=[\s\d.(\p{L}])/gu, "−");
 }

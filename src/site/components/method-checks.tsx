@@ -1,5 +1,5 @@
-import type { MethodCheckView, MethodView } from "../site-inputs.js";
-import { plainNumber } from "../text/printed-words.js";
+import type { MethodCheckView, MethodView } from "../method-view.js";
+import { plainNumber } from "../text/plain-number.js";
 import { Formula } from "./formula.js";
 import { WideTable } from "./wide-table.js";
 

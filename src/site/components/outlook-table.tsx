@@ -1,6 +1,6 @@
 import type { OutlookLine } from "../../report/index.js";
 import { usePage } from "../page/page-context.js";
-import { methodPath } from "../views/figure-rows.js";
+import { methodPath } from "../views/working-path.js";
 import { Caution } from "./caution.js";
 import { Figure } from "./figure.js";
 

@@ -1,6 +1,6 @@
 import { figureEntry, type FigureReport, type FigureWorking, type ReadingShare } from "../../report/index.js";
 import { useLink, usePage } from "../page/page-context.js";
-import type { MethodView } from "../site-inputs.js";
+import type { MethodView } from "../method-view.js";
 import { sentence } from "../text/printed-words.js";
 import { isSum, type WorkingIndex } from "../views/working-index.js";
 import { MarginNote } from "./caution.js";

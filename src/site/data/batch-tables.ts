@@ -1,14 +1,6 @@
 import { FIGURE_TABLE, type BatchReport, type FigureReport, type PlannedReport } from "../../report/index.js";
 import { csvText } from "./csv.js";
-
-/** A column of a data file, as the data package describes it. */
-export interface DataColumn<Row> {
-  readonly name: string;
-  readonly type: "string" | "number" | "date";
-  readonly description: string;
-  readonly unit?: string;
-  readonly value: (row: Row) => string | number | undefined;
-}
+import type { DataColumn } from "./data-column.js";
 
 export const BATCH_COLUMNS: readonly DataColumn<BatchReport>[] = [
   { name: "batch", type: "string", description: "Batch number, unique in the log", value: (row) => row.batch },

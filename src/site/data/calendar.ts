@@ -1,7 +1,8 @@
 import ical, { ICalCalendarMethod } from "ical-generator";
 import type { BatchReport, NextStep } from "../../report/index.js";
-import { textFile, type Site } from "../page/site.js";
-import type { SiteFile } from "../site-inputs.js";
+import { textFile } from "../page/page-file.js";
+import type { Site } from "../page/site.js";
+import type { SiteFile } from "../site-file.js";
 
 const HOUR_MS = 3_600_000;
 

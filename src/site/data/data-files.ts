@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
-import { textFile, type Site } from "../page/site.js";
-import type { SiteFile } from "../site-inputs.js";
+import { textFile } from "../page/page-file.js";
+import type { Site } from "../page/site.js";
+import type { SiteFile } from "../site-file.js";
 import { batchesCsv, figuresCsv } from "./batch-tables.js";
 import { dataPackage, type DataFile } from "./data-package.js";
 

@@ -1,6 +1,8 @@
 import { FIGURE_TABLE, type LogReport } from "../../report/index.js";
-import type { FermentationLogView, MethodView } from "../site-inputs.js";
-import { BATCH_COLUMNS, FIGURE_COLUMNS, type DataColumn } from "./batch-tables.js";
+import type { FermentationLogView } from "../site-inputs.js";
+import type { MethodView } from "../method-view.js";
+import { BATCH_COLUMNS, FIGURE_COLUMNS } from "./batch-tables.js";
+import type { DataColumn } from "./data-column.js";
 
 /** What the descriptor needs of each file beside it. */
 export interface DataFile {

@@ -1,7 +1,7 @@
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
 import type { UnitSystem } from "../../units/index.js";
-import type { MethodView } from "../site-inputs.js";
+import type { MethodView } from "../method-view.js";
 import { relativeLink } from "./relative-link.js";
 
 /** What every component of one page may know beside its own props. */

@@ -1,8 +1,9 @@
 import type { BatchReport, BatchSummary } from "../../report/index.js";
 import { BatchTable } from "../components/batch-table.js";
 import { useLink } from "../page/page-context.js";
-import { pageFile, type Site, workingIn, workingsKnown } from "../page/site.js";
-import type { SiteFile } from "../site-inputs.js";
+import { pageFile } from "../page/page-file.js";
+import { type Site, workingIn, workingsKnown } from "../page/site.js";
+import type { SiteFile } from "../site-file.js";
 
 /** Every published batch in one table. */
 export function batchListFiles(site: Site): SiteFile[] {

@@ -1,7 +1,9 @@
 import type { BatchReport } from "../../report/index.js";
 import { contentKey } from "../content-key.js";
-import { batchCharts, batchPage, chartCsvPath } from "../page-charts.js";
-import { pageFile, textFile, type Site } from "../page/site.js";
+import { batchCharts } from "../page-charts.js";
+import { batchPage, chartCsvPath } from "../page-paths.js";
+import { pageFile, textFile } from "../page/page-file.js";
+import type { Site } from "../page/site.js";
 import { AimPart } from "../parts/aim-part.js";
 import { BatchOpening } from "../parts/batch-opening.js";
 import type { BatchView } from "../parts/batch-view.js";
@@ -13,7 +15,7 @@ import { PackagePart } from "../parts/package-part.js";
 import { RecipePart } from "../parts/recipe-part.js";
 import { TastersPart } from "../parts/tasters-part.js";
 import { WorkingPart } from "../parts/working-part.js";
-import type { SiteFile } from "../site-inputs.js";
+import type { SiteFile } from "../site-file.js";
 import { chartTableCsv } from "../data/chart-csv.js";
 import { batchSheet } from "./batch-sheet.js";
 

@@ -1,17 +1,19 @@
 import type { BatchReport, RecipeLine } from "../../report/index.js";
 import { Figure } from "../components/figure.js";
 import { useLink } from "../page/page-context.js";
-import { pageFile, type Site } from "../page/site.js";
-import type { SiteFile } from "../site-inputs.js";
+import { pageFile } from "../page/page-file.js";
+import type { Site } from "../page/site.js";
+import type { SiteFile } from "../site-file.js";
 import { printedDate, shortDate } from "../text/printed-date.js";
 import { printedWords, sentence } from "../text/printed-words.js";
+import { WORKING_ONLY } from "../views/part-figures.js";
 import { figureRows } from "../views/figure-rows.js";
 import { FIGURE_TABLE } from "../../report/index.js";
 
 /** What fits one printed page: more than this is left to the record, and said. */
 const MOST_LINES = 26;
 const MOST_EVENTS = 18;
-const MOST_FIGURES = 44;
+const MOST_FIGURES = 40;
 
 /** The record of one batch on one printed page, A4 or Letter, with room to write what isn't measured yet. */
 export function batchSheet(site: Site, report: BatchReport, key: string): SiteFile {
@@ -85,10 +87,11 @@ function Events({ report: { timeline } }: { readonly report: BatchReport }) {
   );
 }
 
-const EVERY_FIGURE: ReadonlySet<string> = new Set(FIGURE_TABLE.map(({ id }) => id));
+/** Steps on the way to other figures stay on the batch page. */
+const SHEET_FIGURES: ReadonlySet<string> = new Set(FIGURE_TABLE.map(({ id }) => id).filter((id) => !WORKING_ONLY.has(id)));
 
 function Figures({ site, report }: { readonly site: Site; readonly report: BatchReport }) {
-  const rows = figureRows(report, site.methods, EVERY_FIGURE).filter((row) => row.measured ?? row.planned);
+  const rows = figureRows(report, site.methods, SHEET_FIGURES).filter((row) => row.measured ?? row.planned);
   if (rows.length === 0) return <section><h2>Figures</h2><p>Nothing is measured yet.</p></section>;
   return (
     <section>

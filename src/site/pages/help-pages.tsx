@@ -1,5 +1,7 @@
-import { pageFile, type Site } from "../page/site.js";
-import type { ProblemView, RecordFieldView, SiteFile } from "../site-inputs.js";
+import { pageFile } from "../page/page-file.js";
+import type { Site } from "../page/site.js";
+import type { ProblemView, RecordFieldView } from "../help-views.js";
+import type { SiteFile } from "../site-file.js";
 import { useLink } from "../page/page-context.js";
 
 /** What a record may say and every problem it may have: both generated from the code that reads it. */

@@ -2,8 +2,9 @@ import type { BatchReport, DryHopReport } from "../../report/index.js";
 import { Figure } from "../components/figure.js";
 import { WideTable } from "../components/wide-table.js";
 import { useLink } from "../page/page-context.js";
-import { pageFile, type Site } from "../page/site.js";
-import type { SiteFile } from "../site-inputs.js";
+import { pageFile } from "../page/page-file.js";
+import type { Site } from "../page/site.js";
+import type { SiteFile } from "../site-file.js";
 import { shortDate } from "../text/printed-date.js";
 
 /** Every batch with one hop: how much, in what form, beside which others. */

@@ -3,9 +3,12 @@ import { Formula } from "../components/formula.js";
 import { MarginNote } from "../components/caution.js";
 import { WideTable } from "../components/wide-table.js";
 import { useLink } from "../page/page-context.js";
-import { pageFile, type Site } from "../page/site.js";
-import type { MethodView, SiteFile } from "../site-inputs.js";
-import { plainNumber, sentence } from "../text/printed-words.js";
+import { pageFile } from "../page/page-file.js";
+import type { Site } from "../page/site.js";
+import type { MethodView } from "../method-view.js";
+import type { SiteFile } from "../site-file.js";
+import { plainNumber } from "../text/plain-number.js";
+import { sentence } from "../text/printed-words.js";
 import { MethodChecks } from "../components/method-checks.js";
 
 /** The list of methods and one page for each. */

@@ -1,6 +1,7 @@
 import { htmlText } from "../page/html-text.js";
-import { textFile, type Site } from "../page/site.js";
-import type { SiteFile } from "../site-inputs.js";
+import { textFile } from "../page/page-file.js";
+import type { Site } from "../page/site.js";
+import type { SiteFile } from "../site-file.js";
 
 /** A host shows this page at addresses of any depth, so it brings its style with it. */
 const STYLE = `:root{color-scheme:light dark}body{margin:0;font:1.0625rem/1.55 Georgia,"Times New Roman",serif;background:Canvas;color:CanvasText}

@@ -5,10 +5,12 @@ import { Lead } from "../components/lead.js";
 import { PooledTable } from "../components/pooled-table.js";
 import { chartTableCsv } from "../data/chart-csv.js";
 import { seasonJson } from "../data/season-json.js";
-import { chartCsvPath, seasonCharts, seasonPage } from "../page-charts.js";
+import { chartCsvPath, seasonPage } from "../page-paths.js";
+import { seasonCharts } from "../page-charts.js";
 import { useLink } from "../page/page-context.js";
-import { pageFile, textFile, type Site, workingIn, workingsKnown } from "../page/site.js";
-import type { SiteFile } from "../site-inputs.js";
+import { pageFile, textFile } from "../page/page-file.js";
+import { type Site, workingIn, workingsKnown } from "../page/site.js";
+import type { SiteFile } from "../site-file.js";
 
 /** A season's page, its report as JSON and the numbers of its charts. */
 export function seasonFiles(site: Site): SiteFile[] {

@@ -1,8 +1,9 @@
 import type { BatchReport } from "../../report/index.js";
 import { ComparisonTable } from "../components/comparison-table.js";
 import { useLink } from "../page/page-context.js";
-import { pageFile, type Site } from "../page/site.js";
-import type { SiteFile } from "../site-inputs.js";
+import { pageFile } from "../page/page-file.js";
+import type { Site } from "../page/site.js";
+import type { SiteFile } from "../site-file.js";
 import { printedWords } from "../text/printed-words.js";
 import { printedDate } from "../text/printed-date.js";
 

@@ -5,7 +5,7 @@ import { Figure } from "../components/figure.js";
 import { OutlookTable } from "../components/outlook-table.js";
 import { StyleTargets } from "../components/style-targets.js";
 import { sentence } from "../text/printed-words.js";
-import { checksOf } from "../views/batch-parts.js";
+import { checksOf } from "../views/part-checks.js";
 import type { BatchView } from "./batch-view.js";
 import { Part } from "./part.js";
 

@@ -4,7 +4,7 @@ import { Lead } from "../components/lead.js";
 import { Swatch } from "../components/swatch.js";
 import { useLink } from "../page/page-context.js";
 import { printedDate } from "../text/printed-date.js";
-import { PART_FIGURES } from "../views/batch-parts.js";
+import { PART_FIGURES } from "../views/part-figures.js";
 import type { FigureRow } from "../views/figure-rows.js";
 import { rowsOf, type BatchView } from "./batch-view.js";
 import { Synopsis } from "./part.js";

@@ -1,8 +1,10 @@
 import type { Chart } from "../../charts/index.js";
 import type { BatchReport } from "../../report/index.js";
-import { batchCharts, batchPage, chartCsvPath } from "../page-charts.js";
+import { batchCharts } from "../page-charts.js";
+import { batchPage, chartCsvPath } from "../page-paths.js";
 import type { Site } from "../page/site.js";
-import { figureRows, type FigureRow, type Methods } from "../views/figure-rows.js";
+import type { Methods } from "../method-view.js";
+import { figureRows, type FigureRow } from "../views/figure-rows.js";
 
 /** Everything the parts of one batch page are rendered from. */
 export interface BatchView {

@@ -2,7 +2,8 @@ import { AdditionTable } from "../components/addition-table.js";
 import { ChartFigure } from "../components/chart-figure.js";
 import { CheckList } from "../components/check-list.js";
 import { FigureTable } from "../components/figure-table.js";
-import { checksOf, PART_FIGURES } from "../views/batch-parts.js";
+import { checksOf } from "../views/part-checks.js";
+import { PART_FIGURES } from "../views/part-figures.js";
 import { chartOf, rowsOf, type BatchView } from "./batch-view.js";
 import { Part } from "./part.js";
 

@@ -4,7 +4,8 @@ import { CheckList } from "../components/check-list.js";
 import { Figure } from "../components/figure.js";
 import { FigureTable } from "../components/figure-table.js";
 import { LedgerTable } from "../components/ledger-table.js";
-import { checksOf, PART_FIGURES } from "../views/batch-parts.js";
+import { checksOf } from "../views/part-checks.js";
+import { PART_FIGURES } from "../views/part-figures.js";
 import { chartOf, rowsOf, type BatchView } from "./batch-view.js";
 import { Part } from "./part.js";
 

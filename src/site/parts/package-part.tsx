@@ -3,8 +3,9 @@ import { CheckList } from "../components/check-list.js";
 import { Figure, NotMeasured } from "../components/figure.js";
 import { FigureTable } from "../components/figure-table.js";
 import { printedDate } from "../text/printed-date.js";
-import { checksOf, PART_FIGURES } from "../views/batch-parts.js";
-import { workingPath } from "../views/figure-rows.js";
+import { checksOf } from "../views/part-checks.js";
+import { PART_FIGURES } from "../views/part-figures.js";
+import { workingPath } from "../views/working-path.js";
 import { rowsOf, type BatchView } from "./batch-view.js";
 import { Part } from "./part.js";
 

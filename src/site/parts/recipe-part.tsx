@@ -2,7 +2,7 @@ import { FigureTable } from "../components/figure-table.js";
 import { Notes } from "../components/notes.js";
 import { RecipeTable, type RecipeLists } from "../components/recipe-table.js";
 import type { RecipeReport } from "../../report/index.js";
-import { PART_FIGURES } from "../views/batch-parts.js";
+import { PART_FIGURES } from "../views/part-figures.js";
 import { rowsOf, type BatchView } from "./batch-view.js";
 import { Part } from "./part.js";
 

@@ -2,7 +2,7 @@ import { MarginNote } from "../components/caution.js";
 import { ChartFigure } from "../components/chart-figure.js";
 import { CheckList } from "../components/check-list.js";
 import { Tasting } from "../components/tasting.js";
-import { checksOf } from "../views/batch-parts.js";
+import { checksOf } from "../views/part-checks.js";
 import { chartOf, type BatchView } from "./batch-view.js";
 import { Part } from "./part.js";
 

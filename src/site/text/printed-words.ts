@@ -8,19 +8,6 @@ export function sentence(clause: string): string {
   return /[.!?…]$/u.test(head) ? head : `${head}.`;
 }
 
-/** A relation as it is printed: true minus signs for hyphens that stand for them. */
-export function printedFormula(formula: string): string {
-  return formula.replaceAll(/(?<=^|[\s(^=,])-(?=[\s\d.(\p{L}])/gu, "−");
-}
-
-/** A bound or a check value, as exact as it was given; thousands set apart from five digits on. */
-export function plainNumber(value: number): string {
-  if (!Number.isFinite(value)) return "no bound";
-  const [whole = "", rest] = String(value).split(".");
-  const grouped = /^-?\d{5,}$/u.test(whole) ? whole.replaceAll(/(?<=\d)(?=(?:\d{3})+$)/gu, "\u202F") : whole;
-  return (rest === undefined ? grouped : `${grouped}.${rest}`).replace("-", "−");
-}
-
 /** A title inside a sentence: "Extract in the wort" → "extract in the wort"; abbreviations stay. */
 export function lowerFirst(title: string): string {
   return /^\p{Lu}(?=\p{Ll}|[ -])/u.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title;

@@ -1,5 +1,6 @@
 import { FIGURE_TABLE, type BatchReport, type FigureReport, type PlannedReport } from "../../report/index.js";
-import type { MethodView } from "../site-inputs.js";
+import type { Methods } from "../method-view.js";
+import { methodPath, workingPath } from "./working-path.js";
 
 /** One figure of a batch as a table tells it. */
 export interface FigureRow {
@@ -15,8 +16,6 @@ export interface FigureRow {
   readonly working?: string;
   readonly plannedWorking?: string;
 }
-
-export type Methods = ReadonlyMap<string, MethodView>;
 
 /** The figures named, in the order of the figures table; those the report says nothing of are left out. */
 export function figureRows(report: BatchReport, methods: Methods, ids: ReadonlySet<string>): FigureRow[] {
@@ -41,18 +40,6 @@ const INSTEAD: Readonly<Record<string, string>> = { "latest-gravity": "final-gra
 function isTold(report: BatchReport, id: string): boolean {
   if (!(id in report.figures) && !(id in report.planned) && (INSTEAD[id] ?? "") in report.figures) return false;
   return id in report.figures || id in report.planned || id in report.missing;
-}
-
-/** Where a measured figure of a batch is worked out: on its page, or else its method's page. */
-export function workingPath(report: BatchReport, methods: Methods, id: string): string | undefined {
-  if (report.working.some((working) => working.id === id)) return `batches/${report.slug}.html#working-${id}`;
-  const figure = report.figures[id];
-  return figure === undefined ? undefined : methodPath(methods, figure.method);
-}
-
-/** The page of a method, when there is one. */
-export function methodPath(methods: Methods, id: string | undefined): string | undefined {
-  return id !== undefined && methods.has(id) ? `methods/${id}.html` : undefined;
 }
 
 /** Missing figures gathered under the reading that would give them, in the order met. */

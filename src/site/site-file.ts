@@ -1,0 +1,13 @@
+/** One file of the site. Equal keys mean equal bytes. */
+export interface SiteFile {
+  /** Inside the site, forward slashes, always with an extension. */
+  readonly path: string;
+  readonly key: string;
+  readonly render: () => string;
+}
+
+/** A file that doesn't depend on the log: style, script, font. */
+export interface SiteAsset {
+  readonly path: string;
+  readonly bytes: Uint8Array;
+}
