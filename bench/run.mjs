@@ -30,6 +30,12 @@ async function measure(folder, words, cache) {
 
 const stageMs = (stderr, stage) => Number(new RegExp(`^${stage}: (\\d+) ms$`, "m").exec(stderr)?.[1] ?? Number.NaN);
 
+/** Changes one record. */
+async function saveOne(log) {
+  const record = path.join(log, "batches", readdirSync(path.join(log, "batches"))[0], "index.md");
+  await writeFile(record, (await readFile(record, "utf8")).replace("An invented batch.", "An invented batch, corrected."));
+}
+
 /** Starts serve and gives its address. */
 function startServing(log, cache) {
   const child = spawn(process.execPath, [COMMAND, "serve", log, "--port", "0"], { env: { ...process.env, XDG_CACHE_HOME: cache }, stdio: ["ignore", "pipe", "inherit"] });
@@ -101,6 +107,8 @@ try {
   const writeMs = median(writes.map(({ ms }) => ms));
   const warmMs = median(warms.map(({ ms }) => ms));
   const chartMs = stageMs(cold.stderr, "Drawing charts, all threads together");
+  await saveOne(log);
+  const partly = await measure(folder, build, cache);
   const saves = await measureSaves(log, cache);
   const { heaviest, fonts } = weigh(site);
 
@@ -112,14 +120,15 @@ try {
   line("cold build ÷ Eleventy", (cold.ms / writeMs).toFixed(2), "5", cold.ms <= 5 * writeMs);
   line("warm build, nothing changed", `${(warmMs / 1000).toFixed(2)} s`, "");
   line("warm build ÷ Eleventy", (warmMs / writeMs).toFixed(2), "1.5", warmMs <= 1.5 * writeMs);
-  line("one record saved until its page is new, median of 5", `${(median(saves) / 1000).toFixed(2)} s`, "1 s", median(saves) <= 1000);
+  line("build after one record was saved", `${(partly.ms / 1000).toFixed(2)} s`, "");
+  line("serve: one record saved until its page is new, median of 5", `${(median(saves) / 1000).toFixed(2)} s`, "1 s", median(saves) <= 1000);
   line("  slowest", `${(Math.max(...saves) / 1000).toFixed(2)} s`, "");
   line("peak memory, cold build", `${cold.peakMb.toFixed(0)} MB`, "");
   line("peak memory, warm build", `${Math.max(...warms.map(({ peakMb }) => peakMb)).toFixed(0)} MB`, "");
   line("heaviest batch page with styles and scripts, gzip", `${heaviest.toFixed(1)} KB`, "60 KB", heaviest <= 60);
   line("fonts, whole site", `${fonts.toFixed(1)} KB`, "70 KB", fonts <= 70);
   console.log(`\ncold build, stage by stage:\n${cold.stderr.trim()}`);
-  console.log(`\nwarm build, stage by stage:\n${warms.at(-1).stderr.trim()}`);
+  console.log(`\nbuild after one record was saved, stage by stage:\n${partly.stderr.trim()}`);
 } finally {
   await rm(folder, { recursive: true, force: true });
 }

@@ -50,7 +50,7 @@ export function batchReport(record: BatchRecord, log: Log, asOf: CivilTime): Bat
     ...(timeline === undefined ? {} : { timeline }),
     dryHops: dryHopReports(scene),
     packages: packageReports(scene),
-    styleRows: styleRows(scene),
+    styleRows: styleRows(scene, planned),
     planRows: planRows(planned, figures),
     outlook: [],
     working,

@@ -2,10 +2,15 @@ import { formatNumber, type Quantity } from "../units/index.js";
 import { figureEntry } from "./figure-table.js";
 import { figureReport, isMissing, type Known } from "./known.js";
 import type { Scene } from "./scene.js";
-import type { StyleRow, Verdict } from "./types.js";
+import type { PlannedReport, StyleRow, Verdict } from "./types.js";
 
-/** Each of the style's targets with the batch's figure and how it stands. */
-export function styleRows(scene: Scene): StyleRow[] {
+type Planned = Readonly<Record<string, PlannedReport>>;
+
+/**
+ * Each of the style's targets with the batch's figure and how it stands; where
+ * nothing is read yet, with what is planned.
+ */
+export function styleRows(scene: Scene, planned: Planned = {}): StyleRow[] {
   const style = scene.batch.style === undefined ? undefined : scene.log.styles.get(scene.batch.style);
   if (style === undefined) return [];
   const targets: readonly (readonly [string, string, { readonly low: Quantity | number; readonly high: Quantity | number } | undefined])[] = [
@@ -15,19 +20,24 @@ export function styleRows(scene: Scene): StyleRow[] {
     ["bitterness", "IBU", style.bitterness],
     ["color", "EBC", style.color],
   ];
-  return targets.flatMap(([figure, unit, range]) => range === undefined ? [] : [rowOf(scene, figure, unit, numberOf(range.low), numberOf(range.high))]);
+  return targets.flatMap(([figure, unit, range]) => range === undefined ? [] : [rowOf(scene, planned[figure], { figure, unit, low: numberOf(range.low), high: numberOf(range.high) })]);
 }
 
 function numberOf(end: Quantity | number): number {
   return typeof end === "number" ? end : end.value;
 }
 
-function rowOf(scene: Scene, figure: string, unit: string, low: number, high: number): StyleRow {
+type Target = Pick<StyleRow, "figure" | "unit" | "low" | "high">;
+
+function rowOf(scene: Scene, planned: PlannedReport | undefined, target: Target): StyleRow {
+  const { figure, low, high } = target;
   const result = scene.figure(figure);
-  if (isMissing(result)) return { figure, low, high, unit, verdict: "unknown", says: result.missing };
-  const plusMinus = wholeUncertainty(result);
-  const verdict = verdictOf(result.value, plusMinus, low, high);
-  return { figure, low, high, unit, value: result.value, ...(plusMinus > 0 ? { plusMinus } : {}), verdict, says: sayRow(figure, result.value, plusMinus, { low, high, unit }) };
+  if (!isMissing(result)) {
+    const plusMinus = wholeUncertainty(result);
+    return { ...target, value: result.value, ...(plusMinus > 0 ? { plusMinus } : {}), verdict: verdictOf(result.value, plusMinus, low, high), says: sayRow(result.value, plusMinus, target) };
+  }
+  if (planned === undefined) return { ...target, verdict: "unknown", says: result.missing };
+  return { ...target, value: planned.value, planned: true, verdict: verdictOf(planned.value, 0, low, high), says: `Planned: ${sayRow(planned.value, 0, target)}` };
 }
 
 /** Readings' and relation's half-widths together: a figure held against a style carries both. */
@@ -42,8 +52,7 @@ function verdictOf(value: number, plusMinus: number, low: number, high: number):
   return value + plusMinus < low || value - plusMinus > high ? "fail" : "watch";
 }
 
-function sayRow(figure: string, value: number, plusMinus: number, range: { readonly low: number; readonly high: number; readonly unit: string }): string {
-  const { low, high, unit } = range;
+function sayRow(value: number, plusMinus: number, { figure, low, high, unit }: Target): string {
   const text = (number: number, halfWidth?: number): string => {
     const formatted = formatNumber(number, unit, halfWidth);
     return `${formatted.value}${formatted.plusMinus === undefined ? "" : ` ± ${formatted.plusMinus}`} ${formatted.unit}`.trim();

@@ -10,15 +10,17 @@ const HOPS_AT = 240;
 const CRASH_AT = 330;
 const MOVED_AT = 380;
 
-/** Gravity readings, hours after pitching. */
-function readings(...taken: readonly (readonly [hour: number, gravity: string, more?: string])[]): string {
+/** One gravity reading, hours after pitching. */
+type Taken = readonly [hour: number, gravity: string, more?: string];
+
+function readings(...taken: readonly Taken[]): string {
   return `[${taken.map(([hour, gravity, more = ""]) => `{at: ${at(hour)}, gravity: ${gravity}${more}}`).join(", ")}]`;
 }
 
 const hops = `[{hop: Cascade, form: pellet, amount: 100 g, added: ${at(HOPS_AT)}}]`;
 
 describe("terminal before the dry hop", () => {
-  const verdict = (...taken: Parameters<typeof readings>) => checkOf("terminal-before-dry-hop", { dry_hops: hops, fermentation: `{readings: ${readings(...taken)}}` })?.verdict;
+  const verdict = (...taken: readonly Taken[]) => checkOf("terminal-before-dry-hop", { dry_hops: hops, fermentation: `{readings: ${readings(...taken)}}` })?.verdict;
 
   it.each([
     [48, "pass"], [72, "pass"], [47, "watch"], [24, "watch"], [23, "fail"],

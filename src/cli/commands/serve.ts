@@ -24,8 +24,9 @@ export async function run(call: Call, effects: Effects): Promise<ExitCode> {
   const preview = new Preview(folder, hourly(effects));
   try {
     const server = await servePreview(preview, wanted);
+    const report = newsReporter(effects);
     const follow = oneAtATime(async () => {
-      report(await preview.update(options, server.reload), effects);
+      report(await preview.update(options, server.reload));
       server.reload();
     }, effects);
     await watchLog(log, () => void follow(), effects.stop);
@@ -51,10 +52,16 @@ function checkedPort(text: string | undefined): number {
   throw new ExpectedFailure(`--port expects a number from 0 to 65535, found "${text ?? ""}".`);
 }
 
-function report({ changed, problems, leftOut }: Update, effects: Effects): void {
-  if (problems.length > 0) effects.complain(`${formatProblems(problems, "text")}\n`);
-  for (const line of leftOut) effects.complain(`Left out of the site: ${line}\n`);
-  if (effects.isTerminal && changed > 0) effects.complain(`${changed} ${changed === 1 ? "file" : "files"} written\n`);
+/** Says what an update came to; what was wrong last time and still is isn't said again. */
+function newsReporter(effects: Effects): (update: Update) => void {
+  let last = "";
+  return ({ changed, problems, leftOut }) => {
+    const listed = problems.length === 0 ? "" : `${formatProblems(problems, "text")}\n`;
+    const said = listed + leftOut.map((line) => `Left out of the site: ${line}\n`).join("");
+    if (said !== last) effects.complain(said === "" ? "No problems.\n" : said);
+    last = said;
+    if (effects.isTerminal && changed > 0) effects.complain(`${changed} ${changed === 1 ? "file" : "files"} written\n`);
+  };
 }
 
 /** Runs `work` once more after it ends if it was asked for meanwhile; never twice at once. A bug in it is said and survived. */

@@ -14,7 +14,7 @@ export const styleChecks: readonly CheckDefinition[] = [
 
 function styleTargets(scene: Scene): Finding | undefined {
   const { style } = scene.batch;
-  if (style === undefined) return undefined;
+  if (style === undefined || scene.status === "planned") return undefined;
   const rows = styleRows(scene);
   const known = rows.filter((row) => row.verdict !== "unknown");
   if (known.length === 0) return unknown("style", "none of the style's figures can be computed yet");

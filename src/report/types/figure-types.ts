@@ -80,6 +80,8 @@ export interface StyleRow {
   readonly high: number;
   readonly unit: string;
   readonly value?: number;
+  /** The value is the plan's: nothing is read yet. */
+  readonly planned?: boolean;
   /** Readings' and relation's half-widths together. */
   readonly plusMinus?: number;
   readonly verdict: Verdict;

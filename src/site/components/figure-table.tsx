@@ -81,14 +81,19 @@ function Planned({ planned, working, against }: PlannedProps) {
   );
 }
 
+/** A few gaps are told where they are; many, as in a batch that has hardly begun, are folded. */
+const TOLD_PLAINLY = 3;
+
 function MissingFigures({ rows }: { readonly rows: readonly FigureRow[] }) {
-  const groups = missingByReason(rows);
+  const groups = missingByReason(rows.filter(({ planned }) => planned === undefined));
   if (groups.length === 0) return null;
-  return (
+  const list = (
     <ul class="missing-list">
       {groups.map(({ why, titles }) => (
         <li key={why}>{titles.join(", ")}: <NotMeasured why={why} /></li>
       ))}
     </ul>
   );
+  if (groups.length <= TOLD_PLAINLY) return list;
+  return <details><summary>Not recorded, and which reading would give it</summary>{list}</details>;
 }

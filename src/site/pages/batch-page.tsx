@@ -18,18 +18,20 @@ import { WorkingPart } from "../parts/working-part.js";
 import type { SiteFile } from "../site-file.js";
 import { chartTableCsv } from "../data/chart-csv.js";
 import { batchSheet } from "./batch-sheet.js";
+import { brewDaySheet } from "./brew-day-sheet.js";
 
 /** In the order a brewer tells it. */
 const PARTS = [
   AimPart, HappenedPart, DryHopPart, LedgerPart, TastersPart, ChangesPart, PackagePart, RecipePart, WorkingPart,
 ] as const;
 
-/** A batch's page, its report as JSON, its printed sheet and the numbers of its charts. */
+/** A batch's page, its report as JSON, its printed sheets and the numbers of its charts. */
 export function batchFiles(site: Site): SiteFile[] {
   return site.inputs.log.batches.flatMap((report) => [
     batchPageFile(site, report),
     textFile(site, `${batchPage(report.slug)}.json`, [reportKey(report)], () => `${JSON.stringify(report, null, 1)}\n`),
     batchSheet(site, report, reportKey(report)),
+    ...brewDaySheet(site, report, reportKey(report)),
     ...chartFiles(site, report),
   ]);
 }

@@ -43,12 +43,18 @@ function Home({ log }: { readonly log: LogReport }) {
       </header>
       {open.length === 0 ? null : <section><h2>In the fermenter now</h2><Entries batches={open} /></section>}
       {planned.length === 0 ? null : <section><h2>Planned</h2><Entries batches={planned} /></section>}
+      <Calendar batches={log.batches} />
       {done.length === 0 ? null : <Newest batches={done} all={log.batches.length} />}
       <Seasons log={log} />
       <Lists log={log} />
       <LeftOut log={log} />
     </>
   );
+}
+
+function Calendar({ batches }: { readonly batches: readonly BatchReport[] }) {
+  const link = useLink();
+  return batches.some(({ next }) => next.length > 0) ? <p>All of these steps as a <a href={link("calendar.ics")}>calendar</a>, to keep or to subscribe to.</p> : null;
 }
 
 function Newest({ batches, all }: { readonly batches: readonly BatchReport[]; readonly all: number }) {

@@ -2,6 +2,7 @@ import type { BatchReport, NextStep } from "../../report/index.js";
 import { Figure } from "../components/figure.js";
 import { Lead } from "../components/lead.js";
 import { Swatch } from "../components/swatch.js";
+import { brewDayPath } from "../page-paths.js";
 import { useLink } from "../page/page-context.js";
 import { printedDate } from "../text/printed-date.js";
 import { PART_FIGURES } from "../views/part-figures.js";
@@ -71,10 +72,12 @@ function ShortRow({ row, report }: { readonly row: FigureRow; readonly report: B
 function Belongs({ report }: { readonly report: BatchReport }) {
   const link = useLink();
   const { series, seriesSlug, season, seasonSlug, slug } = report;
+  const brewDay = brewDayPath(report);
   return (
     <p>
       {series === undefined || seriesSlug === undefined ? null : <>One of the series <a href={link(`series/${seriesSlug}.html`)}><bdi>{series}</bdi></a>. </>}
       {season === undefined || seasonSlug === undefined ? null : <>Part of the season <a href={link(`seasons/${seasonSlug}.html`)}><bdi>{season}</bdi></a>. </>}
+      {brewDay === undefined ? null : <><a href={link(brewDay)}>Brew-day sheet</a>, </>}
       <a href={link(`batches/${slug}-sheet.html`)}>Printed record</a>, <a href={link(`batches/${slug}.json`)}>report as JSON</a>.
     </p>
   );

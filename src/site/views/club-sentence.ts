@@ -4,8 +4,10 @@ import { printedDate } from "../text/printed-date.js";
 const CLOSED = new Set(["planned", "packaged", "dumped"]);
 
 /** Brewed and not yet packaged or dumped. */
-export function isOpen({ status }: BatchReport): boolean {
-  return !CLOSED.has(status);
+export function isOpen({ status, figures }: BatchReport): boolean {
+  // A record with a brew date and nothing else says of no fermenter that it is full.
+  const begun = status !== "brewing" || Object.keys(figures).length > 0;
+  return begun && !CLOSED.has(status);
 }
 
 /** What this club brews, counted from its records: nothing in it that the list doesn't show. */
