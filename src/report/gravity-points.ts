@@ -33,9 +33,10 @@ export function gravityPointsOfLog(column: LogColumn, limitSg: number, civilAt: 
   return [...buckets].map(([bucket, readings]) => {
     const hour = endOf(column, (bucket + 1) * BUCKET_H, readings.at(-1)?.hours ?? 0);
     const value = median(readings.map((reading) => reading.value));
+    const at = civilAt(hour);
     return {
-      field: GRAVITY_LOG_FIELD, at: civilAt(hour), hour, dateOnly: false, source: "log" as const,
-      gravity: value === undefined ? missing("the log's gravity column is empty") : readingOf(GRAVITY_LOG_FIELD, value, "SG", limitSg, `median of ${readings.length} readings up to ${civilAt(hour)}`),
+      field: GRAVITY_LOG_FIELD, at, hour, dateOnly: false, source: "log" as const,
+      gravity: value === undefined ? missing("the log's gravity column is empty") : readingOf(GRAVITY_LOG_FIELD, value, "SG", limitSg, `median of ${readings.length} readings up to ${at}`),
     };
   });
 }
@@ -48,7 +49,7 @@ function endOf({ series, longestGapHours }: LogColumn, endHour: number, lastHour
 export const GRAVITY_LOG_FIELD = "fermentation.log gravity";
 
 function median(values: readonly number[]): number | undefined {
-  const sorted = [...values].sort((a, b) => a - b);
+  const sorted = Float64Array.from(values).sort();
   const middle = Math.floor(sorted.length / 2);
   const upper = sorted[middle];
   const lower = sorted[sorted.length % 2 === 1 ? middle : middle - 1];

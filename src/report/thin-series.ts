@@ -31,16 +31,16 @@ export function gapsOf(column: LogColumn): { readonly fromHour: number; readonly
   });
 }
 
-function splitAtGaps(column: LogColumn): TimedValue[][] {
-  const runs: TimedValue[][] = [];
-  let before: TimedValue | undefined;
-  for (const reading of column.series) {
-    const current = runs.at(-1);
-    if (current === undefined || before === undefined || reading.hours - before.hours > column.longestGapHours) runs.push([reading]);
-    else current.push(reading);
-    before = reading;
+function splitAtGaps({ series, longestGapHours }: LogColumn): (readonly TimedValue[])[] {
+  const runs: (readonly TimedValue[])[] = [];
+  let start = 0;
+  for (let index = 1; index <= series.length; index += 1) {
+    const [before, reading] = [series[index - 1], series[index]];
+    if (before !== undefined && reading !== undefined && reading.hours - before.hours <= longestGapHours) continue;
+    runs.push(series.slice(start, index));
+    start = index;
   }
-  return runs;
+  return runs.filter((run) => run.length > 0);
 }
 
 function thinRun(run: readonly TimedValue[], sliceHours: number): Point[] {
