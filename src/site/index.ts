@@ -6,3 +6,4 @@ export type { ProblemView, RecordFieldView } from "./help-views.js";
 export type { MethodView } from "./method-view.js";
 export type { SiteAsset, SiteFile } from "./site-file.js";
 export type { FermentationLogView, PhotoView, SiteInputs } from "./site-inputs.js";
+export { FACES_FIRST } from "./page/layout.js";

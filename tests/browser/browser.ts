@@ -41,10 +41,11 @@ async function unpackInto(folder: string): Promise<void> {
 /** A headless browser. Close it when done. */
 export async function openBrowser(): Promise<Browser> {
   const executablePath = await unpackBrowser();
+  const isOwn = executablePath.startsWith(UNPACKED);
   return chromium.launch({
     executablePath,
     headless: true,
     args: ["--no-sandbox", "--font-render-hinting=none", "--disable-dev-shm-usage"],
-    env: { ...process.env, LD_LIBRARY_PATH: path.join(UNPACKED, "al2023", "lib"), FONTCONFIG_PATH: path.join(UNPACKED, "fonts") },
+    ...(isOwn ? { env: { ...process.env, LD_LIBRARY_PATH: path.join(UNPACKED, "al2023", "lib"), FONTCONFIG_PATH: path.join(UNPACKED, "fonts") } } : {}),
   });
 }
