@@ -90,6 +90,8 @@ export interface BatchRecord {
 /** A record that can't be built, and what is known of it all the same. */
 export interface BrokenRecord {
   readonly file: string;
+  /** false where the record says so: then nothing of it may be named on a page. */
+  readonly publish: boolean;
   readonly batch?: string;
 }
 

@@ -125,7 +125,7 @@ function sorted(built: readonly BuiltBatch[], problems: readonly Problem[]): Pic
   const wrong = new Set(problems.filter(({ severity }) => severity === "error").map(({ file }) => file));
   const isBroken = (one: BuiltBatch): boolean => wrong.has(one.file) || one.problems.some(({ severity }) => severity === "error");
   const batches = built.flatMap((one) => (one.record === undefined || isBroken(one) ? [] : [one.record]));
-  const broken = built.filter(isBroken).map(({ file, parsed: { partial: { batch } } }): BrokenRecord => ({ file, ...(batch === undefined ? {} : { batch }) }));
+  const broken = built.filter(isBroken).map(({ file, parsed: { partial: { batch, publish = true } } }): BrokenRecord => ({ file, publish, ...(batch === undefined ? {} : { batch }) }));
   return { batches: batches.toSorted((a, b) => wallMs(a.data.brewed) - wallMs(b.data.brewed) || byPath(a.data.batch, b.data.batch)), broken };
 }
 

@@ -27,7 +27,7 @@ export function buildLogReport(log: Log, { asOf }: LogReportOptions): LogReport 
     seasons: groups(reports, (batch) => batch.season).map(({ name, slug, members }) => seasonReport(name, slug, members)),
     series: groups(reports, (batch) => batch.series).map(({ name, slug, members }) => ({ name, slug, batches: members.map((batch) => batch.slug) })),
     hops: hopGroups(reports),
-    leftOut: log.broken.map(({ file, batch }) => ({ file, why: batch === undefined ? "its problems are listed by check" : `${batch}: its problems are listed by check` })),
+    leftOut: log.broken.filter(({ publish }) => publish).map(({ file, batch }) => ({ file, why: batch === undefined ? "its problems are listed by check" : `${batch}: its problems are listed by check` })),
   };
 }
 

@@ -53,11 +53,16 @@ const KEPT_CAUTION =
 /** A sample of another batch differs in all that the two batches differ in. */
 function otherBatch(drawn: readonly (string | undefined)[]): string[] {
   const batches = drawn.map((source) => source?.includes("/") ? source.slice(0, source.lastIndexOf("/")) : "");
-  return new Set(batches).size < 2 ? [] : [`all that batch ${batches.find((name) => name !== "") ?? ""} differs in`];
+  return new Set(batches).size < 2 ? [] : [`all that ${otherName(batches.find((name) => name !== "") ?? "")} differs in`];
 }
 
 function reservationOf({ differs }: Tasting, recorded: readonly string[], visible: readonly string[]): string | undefined {
   if (recorded.length > 0) return `the samples also differed in ${listed(recorded)}`;
   if (differs === undefined) return "what else differed between the samples isn't recorded";
   return visible.length > 0 ? "the samples weren't kept alike" : undefined;
+}
+
+/** A batch that isn't published stands without its number. */
+function otherName(batch: string): string {
+  return batch.startsWith("(") ? "another batch" : `batch ${batch}`;
 }

@@ -4,8 +4,7 @@ declare module "@11ty/eleventy" {
     setTemplateFormats(formats: readonly string[]): void;
     setUseGitIgnore(use: boolean): void;
     setQuietMode(quiet: boolean): void;
-    setServerOptions(options: Readonly<Record<string, unknown>>): void;
-    addWatchTarget(target: string): void;
+    readonly benchmarkManager: { get(group: "Configuration"): { setIsVerbose(isVerbose: boolean): void } };
     addTemplate(virtualPath: string, template: unknown): void;
     on(event: "eleventy.before" | "eleventy.after", handler: (event: { readonly directories: { readonly output: string } }) => void | Promise<void>): void;
   }

@@ -102,6 +102,8 @@ export async function writeSite(output: SiteOutput, folder: string): Promise<voi
       quietMode: true,
       config: (config) => {
         config.setUseGitIgnore(false);
+        // It prints what took long, even when told to be quiet.
+        config.benchmarkManager.get("Configuration").setIsVerbose(false);
         addSite(config, output);
       },
     });

@@ -1,6 +1,6 @@
 import { mkdir, readFile, readdir, writeFile } from "node:fs/promises";
 import path from "node:path";
-import { describe, expect, onTestFinished, test } from "vitest";
+import { describe, expect, onTestFinished, test, vi } from "vitest";
 import { writeSite } from "../../src/site/eleventy.js";
 import { emptyFolder } from "./stand-in.js";
 
@@ -51,6 +51,22 @@ describe("writing a site with Eleventy", () => {
     await writeSite({ pages: [], assets: [] }, out);
     expect(await readFile(path.join(out, "a.html"), "utf8")).toBe("2");
     expect(await readFile(path.join(out, "b.html"), "utf8")).toBe("1");
+  });
+
+  test("prints nothing, whatever a page throws", async () => {
+    const printed: unknown[] = [];
+    for (const stream of [process.stdout, process.stderr]) {
+      const spy = vi.spyOn(stream, "write").mockImplementation((text) => printed.push(text) > 0);
+      onTestFinished(() => spy.mockRestore());
+    }
+    for (const name of ["log", "warn", "error", "info"] as const) {
+      const spy = vi.spyOn(console, name).mockImplementation((...words: unknown[]) => void printed.push(words));
+      onTestFinished(() => spy.mockRestore());
+    }
+    await writeSite({ pages: Array.from({ length: 100 }, (_, number) => page(`p-${number}.html`, "x")), assets: [] }, await emptyFolder());
+    const failing = { path: "a.html", render: () => Promise.reject(new Error("a bug")) };
+    await expect(writeSite({ pages: [failing], assets: [] }, await emptyFolder())).rejects.toThrow("a bug");
+    expect(printed).toEqual([]);
   });
 
   test("what a page throws comes out as it was thrown", async () => {

@@ -126,7 +126,7 @@ describe("a record", () => {
     for (let number = 1; number < 20; number += 1) files[`batches/b${number}.md`] = `---\ntitle: T\nbatch: B-${number}\nbrewed: 2026-03-07\n---\n`;
     const { log, problems } = parseLog(logFilesOf(files));
     expect(log.batches).toHaveLength(19);
-    expect(log.broken).toEqual([{ file: "batches/broken.md", batch: "B-0" }]);
+    expect(log.broken).toEqual([{ file: "batches/broken.md", batch: "B-0", publish: true }]);
     expect(problems).toHaveLength(1);
   });
 
@@ -166,5 +166,12 @@ describe("defaults", () => {
     expect(log.malts.get("Sucrose (cane/beet)")).toMatchObject({ extract: { value: 100 }, moisture: { value: 0 }, color: { value: 0 } });
     // J. Palmer, How to Brew, table 9: two-row pale malt 80 %.
     expect(log.malts.get("2-row lager/pale malt")).toMatchObject({ extract: { value: 80 }, moisture: { value: 4 } });
+  });
+});
+
+describe("a broken record that isn't to be published", () => {
+  test("says so, so that no page names it", () => {
+    const files = { "batches/quiet.md": "---\ntitle: T\nbatch: B-9\nbrewed: soon\npublish: false\n---\n" };
+    expect(parseLog(logFilesOf(files)).log.broken).toEqual([{ file: "batches/quiet.md", batch: "B-9", publish: false }]);
   });
 });

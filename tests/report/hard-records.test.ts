@@ -173,6 +173,26 @@ describe("readings that can't be used together", () => {
     expect(Object.keys(batch.figures).length + Object.keys(batch.missing).length).toBeGreaterThan(40);
   });
 
+  it("don't make a final gravity of the wort's own at pitching", () => {
+    const batch = report({ fermenter: "{volume: 20 L, gravity: 1.050}", fermentation: `{readings: [{at: ${at(0)}, gravity: 1.050}]}`, transfer: `{at: ${at(360)}}` });
+    expect(batch.missing["final-gravity"]).toBe("fermentation.readings holds no gravity between pitching and packaging");
+    expect(batch.figures["abv"]).toBeUndefined();
+  });
+
+  it("count no lag for beer that was cold before the crash began, whatever the log's step", () => {
+    const batch = report({ fermentation: "{log: fermentation.csv}", crash: `{set: 2 C, from: ${at(320.5)}, vent: gas}`, transfer: `{at: ${at(350)}}` }, { temperature: cooled });
+    expect(batch.figures["crash-lag"]?.value).toBe(0);
+    expect(batch.figures["crash-hours"]?.value).toBeCloseTo(29.5, 9);
+  });
+
+  it("leave hours in a band uncertain only as far as the probe's error moves them", () => {
+    const hours = (set: string) => report({ fermentation: "{log: fermentation.csv}", crash: `{set: ${set}, from: ${at(300)}, vent: gas}`, transfer: `{at: ${at(360)}}` }, { temperature: cooled }).figures["crash-hours"];
+    // ± 0.3 °C at 2 °C an hour moves the moment of passing 3 °C by ± 0.15 h: 2 × 0.15/√3. Beer that passes right through 4 to 6 °C does so in an hour wherever the probe's zero is.
+    expect(hours("2 C")?.plusMinus).toBeCloseTo(0.1732, 4);
+    expect(hours("5 C")).toMatchObject({ value: expect.closeTo(1, 6) as number });
+    expect(hours("5 C")).not.toHaveProperty("plusMinus");
+  });
+
   it("place a crossing between two log rows at a time that a clock can show", () => {
     // 2 °C an hour from 18 °C passes 3.1234567 °C after 7.43827165 h, 26,777,777.94 ms: between two milliseconds.
     const batch = report({ fermentation: "{log: fermentation.csv}", crash: `{set: 2.1234567 C, from: ${at(300)}, vent: gas}`, transfer: `{at: ${at(350)}}` }, { temperature: cooled });

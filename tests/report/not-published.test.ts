@@ -3,11 +3,11 @@ import { buildLogReport, type BatchReport, type LogReport } from "../../src/repo
 import { at, logFrom, logReportOf, type Fields } from "./bench-batch.js";
 
 /** What only the batch that isn't published holds, each a word that nothing else in these logs has. */
-const ONLY_THERE = ["QP-01", "qp-01", "Moonless", "Sabro", "moonbrewer", "hidden-2026", "moonseries", "secret notes"];
+const ONLY_THERE = ["QP-01", "qp-01", "Moonless", "Petham Golding", "moonbrewer", "hidden-2026", "moonseries", "secret notes"];
 
 const hidden: Fields = {
   batch: "QP-01", title: "Moonless", brewed: "2026-02-01", publish: "false", brewer: "moonbrewer", season: "hidden-2026", series: "moonseries", yeast: "{strain: English ale}",
-  aim: "{words: secret notes}", dry_hops: `[{hop: Sabro, form: pellet, amount: 100 g, added: ${at(240)}}]`, fermenter: "{volume: 20 L, gravity: 1.050}", samples: "[{kept: moonsample, volume: 0.3 L}]",
+  aim: "{words: secret notes}", dry_hops: `[{hop: Petham Golding, form: pellet, amount: 100 g, added: ${at(240)}}]`, fermenter: "{volume: 20 L, gravity: 1.050}", samples: "[{kept: moonsample, volume: 0.3 L}]",
   transfer: `{at: ${at(380)}, volume: 18 L}`, package: "{into: keg, volume: 17 L}",
 };
 
@@ -54,7 +54,7 @@ describe("a batch that isn't published", () => {
   });
 
   it("counts for nothing this brewery shows", () => {
-    const hiddenOnes = Array.from({ length: 6 }, (_, index) => ({ ...hidden, batch: `QP-1${String(index)}`, dry_hops: `[{hop: Sabro, form: pellet, amount: ${String(20 * index)} g, added: ${at(240)}}]` }));
+    const hiddenOnes = Array.from({ length: 6 }, (_, index) => ({ ...hidden, batch: `QP-1${String(index)}`, dry_hops: `[{hop: Petham Golding, form: pellet, amount: ${String(20 * index)} g, added: ${at(240)}}]` }));
     const [open] = logReportOf([...hiddenOnes, { batch: "BB-02", plan: "{fermenter: 20 L, dry_hop: 5 g/L}" }]).batches;
     expect(open?.outlook.filter(({ basis }) => basis === "this brewery")).toEqual([]);
     expect(open?.outlook.map(({ id }) => id)).toContain("hop-loss");

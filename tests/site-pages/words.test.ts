@@ -25,7 +25,7 @@ describe("dates", () => {
 describe("words of a record", () => {
   it("get their degree signs and readable dates", () => {
     expect(printedWords("66.5 C for 60 min, pitched 2026-01-24 16:10")).toBe("66.5\u00A0°C for 60 min, pitched 24 January 2026, 16:10");
-    expect(printedWords("20 g Citra C, lot 7C2, 1.3 mL/100g")).toBe("20 g Citra C, lot 7C2, 1.3 mL/100\u00A0g");
+    expect(printedWords("20 g Crystal C, lot 7C2, 1.3 mL/100g")).toBe("20 g Crystal C, lot 7C2, 1.3 mL/100\u00A0g");
   });
 
   it("become sentences and parts of sentences", () => {
