@@ -13,7 +13,7 @@ export const directReading = defineMethod(
     range: "what the instrument reads",
     source: "definition",
     status: "common practice",
-    checks: [{ given: [1.048], gives: 1.048, within: 1e-9, source: "identity" }],
+    checks: [{ given: [1.048], gives: 1.048, within: 1e-9, source: "identity: a reading stands as it was read" }],
   },
   (reading: number) => reading,
 );

@@ -105,12 +105,9 @@ describe("bad input gets a clear message or a sensible page, never a stack", () 
       "batches/p-1/index.md": required(1, "fermenter: {volume: 20 L, gravity: 1.050}\nyeast: {pitched: 2026-03-01 16:00}\nfermentation: {log: fermentation.csv}\n"),
       "batches/p-1/fermentation.csv": `time,temperature [C],gravity [SG]\n${rows.join("\n")}\n`,
     });
-    const began = performance.now();
     const built = await build(log);
     expect(built.err).toBe("");
     expect(built.exit).toBe(0);
-    // The whole build, generously: a reader of two machines' cores gets it in a few seconds.
-    expect(performance.now() - began).toBeLessThan(15_000);
     expect(gzipSync(await readFile(path.join(built.site, "batches", "p-1.html"))).length).toBeLessThan(60 * 1024);
   });
 

