@@ -53,6 +53,23 @@ ${AS_OF_HELP}
 Stop it with Ctrl-C.`,
   },
   {
+    name: "sheets", usage: "sheets COMPETITION|BATCH [DIR] [--out DIR] [--as-of TIME]", says: "what a tasting or a competition needs on paper, and must not be published",
+    options: { out: { type: "string" }, "as-of": { type: "string" } }, words: [1, 2], load: () => import("./commands/sheets.js"),
+    help: `BATCH is a batch number, COMPETITION the name of its folder in shared/competitions/.
+DIR is the log's folder (default: the current one). The log is never written to.
+
+  --out DIR        where the sheets go, in a folder of the batch's or competition's name
+                   (default: _private in the current folder). That folder is replaced
+                   whole. Refused: any folder of a built site, and the log's own folders
+${AS_OF_HELP}
+
+A batch gives, for each tasting its record plans (one without results), the choice of
+test with what so many tasters can find, a pouring sheet, a ballot a taster, and the key.
+Open index.html in a browser and print from there, on A4 or Letter.
+
+Exit 1: the record, or a file all records share, has errors; nothing is written.`,
+  },
+  {
     name: "new", usage: "new log|batch|competition NAME", says: "write a commented starting point; never overwrites",
     options: {}, words: [2, 2], load: () => import("./commands/new.js"),
     help: `new log NAME          a folder NAME with a log in it

@@ -6,6 +6,14 @@ import { ExpectedFailure, fileErrorCode } from "./expected-failure.js";
 export const MARKER = "gylebook.txt";
 const MARKER_TEXT = "Written by gylebook. The next build replaces this folder whole: keep nothing of your own in it.\n";
 
+/** The file that marks a folder as ours to replace, and what it says. */
+export interface Marker {
+  readonly name: string;
+  readonly text: string;
+}
+
+const SITE_MARKER: Marker = { name: MARKER, text: MARKER_TEXT };
+
 /** Folders of a log that hold what people wrote. */
 const LOG_FOLDERS = ["batches", "shared"];
 
@@ -15,9 +23,10 @@ const LOG_FOLDERS = ["batches", "shared"];
  *
  * @param out absolute path of the output folder; need not exist
  * @param log absolute path of the log
+ * @param marker of folders that may be replaced
  * @throws ExpectedFailure
  */
-export async function refuseUnsafeOutput(out: string, log: string): Promise<void> {
+export async function refuseUnsafeOutput(out: string, log: string, marker: Marker = SITE_MARKER): Promise<void> {
   const [realOut, realLog] = await Promise.all([realFolder(out), realFolder(log)]);
   if (isInside(realLog, realOut)) {
     throw new ExpectedFailure(`${out} holds the log itself, and a build replaces its output folder whole.`, "give another folder with --out");
@@ -27,16 +36,16 @@ export async function refuseUnsafeOutput(out: string, log: string): Promise<void
       throw new ExpectedFailure(`${out} lies in the log's ${folder}/ folder, and a build never writes into the log.`, "give another folder with --out");
     }
   }
-  await refuseForeignFolder(out);
+  await refuseForeignFolder(out, marker);
 }
 
-async function refuseForeignFolder(out: string): Promise<void> {
+async function refuseForeignFolder(out: string, marker: Marker): Promise<void> {
   const names = await readdir(out).catch((error: unknown): string[] => {
     if (fileErrorCode(error) === "ENOENT") return [];
     if (fileErrorCode(error) === "ENOTDIR") throw new ExpectedFailure(`${out} is a file, not a folder.`, "give another folder with --out");
     throw error;
   });
-  if (names.length > 0 && !names.includes(MARKER)) {
+  if (names.length > 0 && !names.includes(marker.name)) {
     throw new ExpectedFailure(`${out} has files that gylebook didn't write, and a build replaces its output folder whole.`, "give an empty or new folder with --out");
   }
 }
@@ -47,15 +56,16 @@ async function refuseForeignFolder(out: string): Promise<void> {
  *
  * @param out absolute path
  * @param fill writes into the folder it is given, which is empty
+ * @param marker put into the new folder, so that it may be replaced the next time
  */
-export async function replaceFolder(out: string, fill: (folder: string) => Promise<void>): Promise<void> {
+export async function replaceFolder(out: string, fill: (folder: string) => Promise<void>, marker: Marker = SITE_MARKER): Promise<void> {
   await mkdir(path.dirname(out), { recursive: true });
   await clearLeftovers(out);
   const fresh = `${out}.new-${process.pid}`;
   try {
     await mkdir(fresh);
     await fill(fresh);
-    await writeMarker(fresh);
+    await writeMarker(fresh, marker);
     await swap(fresh, out);
   } finally {
     await rm(fresh, { recursive: true, force: true });
@@ -63,9 +73,9 @@ export async function replaceFolder(out: string, fill: (folder: string) => Promi
 }
 
 /** Marks `folder` as written by a build. */
-export async function writeMarker(folder: string): Promise<void> {
+export async function writeMarker(folder: string, marker: Marker = SITE_MARKER): Promise<void> {
   await mkdir(folder, { recursive: true });
-  await writeFile(path.join(folder, MARKER), MARKER_TEXT);
+  await writeFile(path.join(folder, marker.name), marker.text);
 }
 
 async function swap(fresh: string, out: string): Promise<void> {
@@ -120,7 +130,7 @@ export function isInside(inner: string, outer: string): boolean {
 }
 
 /** The path with symbolic links followed as far as it exists. */
-async function realFolder(folder: string): Promise<string> {
+export async function realFolder(folder: string): Promise<string> {
   try {
     return await realpath(folder);
   } catch (error) {

@@ -1,3 +1,4 @@
 export * from "./types.js";
 export { FIGURE_TABLE, figureEntry, type FigureEntry } from "./figure-table.js";
 export { buildLogReport, type LogReportOptions } from "./log-report.js";
+export { buildPrivateReport, type PrivateTarget } from "./private-report.js";

@@ -1,10 +1,11 @@
 import { slugOf, type BatchRecord, type CivilTime, type Log } from "../records/index.js";
 import { batchReport, type BatchScene } from "./batch-report.js";
+import { clubReport } from "./club-report.js";
 import { compareBatches } from "./comparison.js";
 import { outlookOf } from "./outlook.js";
 import { publishedRecords } from "./published-records.js";
 import { seasonReport } from "./season.js";
-import type { BatchReport, ClubReport, LogReport } from "./types.js";
+import type { BatchReport, LogReport } from "./types.js";
 
 /** What a log is computed for. */
 export interface LogReportOptions {
@@ -28,17 +29,6 @@ export function buildLogReport(log: Log, { asOf }: LogReportOptions): LogReport 
     series: groups(reports, (batch) => batch.series).map(({ name, slug, members }) => ({ name, slug, batches: members.map((batch) => batch.slug) })),
     hops: hopGroups(reports),
     leftOut: log.broken.filter(({ publish }) => publish).map(({ file, batch }) => ({ file, why: batch === undefined ? "its problems are listed by check" : `${batch}: its problems are listed by check` })),
-  };
-}
-
-function clubReport({ club }: Log, asOf: CivilTime): ClubReport {
-  return {
-    name: club.name ?? "Brewing log",
-    zone: club.zone,
-    units: club.units,
-    ...(club.url === undefined ? {} : { url: club.url }),
-    asOf: asOf.text,
-    cautions: club.cautions ?? [],
   };
 }
 

@@ -11,3 +11,4 @@ export type * from "./types/cellar-types.js";
 export type * from "./types/tasting-types.js";
 export type * from "./types/batch-types.js";
 export type * from "./types/season-types.js";
+export type * from "./types/private-types.js";

@@ -1,5 +1,7 @@
 export { addSite, writeSite, type OutputAsset, type OutputPage, type SiteOutput } from "./eleventy.js";
 export { pageCharts, type PageCharts } from "./page-charts.js";
+export { privateFiles } from "./private-files.js";
+export type { PrivateFile, PrivateInputs } from "./private/private-sheet.js";
 export { siteAssets } from "./site-assets.js";
 export { siteFiles } from "./site-files.js";
 export type { ProblemView, RecordFieldView } from "./help-views.js";

@@ -14,11 +14,16 @@ const FACES = [
 /** Style, script and fonts: the same bytes for every log. */
 export function siteAssets(): SiteAsset[] {
   return [
-    textAsset("assets/gylebook.css", [CHART_CSS, ...STYLES.map(textOf)].join("\n")),
-    textAsset("assets/fonts.css", FACES.map(fontFace).join("\n")),
+    textAsset("assets/gylebook.css", [CHART_CSS, ...STYLES.map(styleText)].join("\n")),
+    textAsset("assets/fonts.css", faceStyles()),
     { path: "assets/batch-list.js", bytes: bytesOf("batch-list.js") },
     { path: "assets/fonts-license.txt", bytes: bytesOf("fonts/OFL.txt") },
   ];
+}
+
+/** The faces as rules of a stylesheet, the fonts in them. */
+export function faceStyles(): string {
+  return FACES.map(fontFace).join("\n");
 }
 
 /**
@@ -35,7 +40,8 @@ function textAsset(path: string, text: string): SiteAsset {
   return { path, bytes: new TextEncoder().encode(text) };
 }
 
-function textOf(name: string): string {
+/** The text of a stylesheet in assets/. */
+export function styleText(name: string): string {
   return Buffer.from(bytesOf(name)).toString("utf8");
 }
 
