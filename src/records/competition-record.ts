@@ -46,6 +46,10 @@ export interface BestOfShowRow {
   readonly judge: string;
   readonly code: string;
   readonly rank: number;
+  /** Where the judges agreed on it after all, as recorded; over the sum of ranks. */
+  readonly place?: number;
+  /** How a tie was settled. */
+  readonly decision?: string;
 }
 
 /** A competition without a problem. Files that aren't there yet give empty lists. */

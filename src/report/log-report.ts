@@ -2,6 +2,9 @@ import { slugOf, type BatchRecord, type CivilTime, type Log } from "../records/i
 import { batchReport, type BatchScene } from "./batch-report.js";
 import { clubReport } from "./club-report.js";
 import { compareBatches } from "./comparison.js";
+import { comingReport } from "./competition/candidates.js";
+import { comingCompetitions } from "./competition/released.js";
+import { competitionResults, withCompetitions } from "./competition/with-competitions.js";
 import { outlookOf } from "./outlook.js";
 import { publishedRecords } from "./published-records.js";
 import { seasonReport } from "./season.js";
@@ -21,13 +24,18 @@ export function buildLogReport(log: Log, { asOf }: LogReportOptions): LogReport 
   const published = publishedRecords(log);
   const scenes = published.map((record) => rememberedScene(record, log, asOf));
   const alone = scenes.map(({ report }) => report);
-  const reports = scenes.map((each, index) => withNeighbours(each, published[index]?.data.repeats, alone, index));
+  const results = competitionResults(log, published, asOf);
+  const compared = scenes.map((each, index) => ({ scene: each.scene, report: withNeighbours(each, published[index]?.data.repeats, alone, index) }));
+  const brewed = withCompetitions(compared, log, results);
+  const reports = brewed.map(({ report }) => report);
   return {
     club: clubReport(log, asOf),
     batches: [...reports].reverse(),
     seasons: groups(reports, (batch) => batch.season).map(({ name, slug, members }) => seasonReport(name, slug, members)),
     series: groups(reports, (batch) => batch.series).map(({ name, slug, members }) => ({ name, slug, batches: members.map((batch) => batch.slug) })),
     hops: hopGroups(reports),
+    competitions: results.map(({ report }) => report),
+    coming: comingCompetitions(log, asOf).map((record) => comingReport(record, brewed)),
     leftOut: log.broken.filter(({ publish }) => publish).map(({ file, batch }) => ({ file, why: batch === undefined ? "its problems are listed by check" : `${batch}: its problems are listed by check` })),
   };
 }

@@ -9,9 +9,11 @@ type Planned = Readonly<Record<string, PlannedReport>>;
 /**
  * Each of the style's targets with the batch's figure and how it stands; where
  * nothing is read yet, with what is planned.
+ *
+ * @param name another style than the record's own, where the batch is entered as one
  */
-export function styleRows(scene: Scene, planned: Planned = {}): StyleRow[] {
-  const style = scene.batch.style === undefined ? undefined : scene.log.styles.get(scene.batch.style);
+export function styleRows(scene: Scene, planned: Planned = {}, name = scene.batch.style): StyleRow[] {
+  const style = name === undefined ? undefined : scene.log.styles.get(name);
   if (style === undefined) return [];
   const targets: readonly (readonly [string, string, { readonly low: Quantity | number; readonly high: Quantity | number } | undefined])[] = [
     ["original-gravity", "SG", style.originalGravity],

@@ -12,3 +12,5 @@ export type * from "./types/tasting-types.js";
 export type * from "./types/batch-types.js";
 export type * from "./types/season-types.js";
 export type * from "./types/private-types.js";
+export type * from "./types/competition-types.js";
+export type * from "./types/entry-types.js";

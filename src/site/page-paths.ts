@@ -1,9 +1,23 @@
 import type { Chart } from "../charts/index.js";
-import type { BatchReport } from "../report/index.js";
+import type { BatchReport, CompetitionEntry } from "../report/index.js";
 
 /** Paths of pages in the site, without extension. */
 export const batchPage = (slug: string): string => `batches/${slug}`;
 export const seasonPage = (slug: string): string => `seasons/${slug}`;
+export const competitionPage = (slug: string): string => `competitions/${slug}`;
+
+/** Where competitions are listed, and where a brewer finds which batch to enter. */
+export const COMPETITION_LIST = "competitions/index.html";
+
+/** An entry's own page of scores and comments, where they are public. */
+export function feedbackPath(competition: string, { slug, sheets }: CompetitionEntry): string | undefined {
+  return sheets === undefined ? undefined : `competitions/${competition}/${slug}.html`;
+}
+
+/** The entry notes of a batch that enters a competition. */
+export function entryNotesPath({ slug, entryNotes }: BatchReport): string | undefined {
+  return entryNotes === undefined ? undefined : `${batchPage(slug)}-entry.html`;
+}
 
 /** Where the numbers of a chart lie as CSV. */
 export function chartCsvPath(page: string, chart: Chart): string {

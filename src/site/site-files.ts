@@ -3,6 +3,8 @@ import { dataFiles } from "./data/data-files.js";
 import { indexSite, type Site } from "./page/site.js";
 import { batchListFiles } from "./pages/batch-list-page.js";
 import { batchFiles } from "./pages/batch-page.js";
+import { competitionListFiles } from "./pages/competition-list-page.js";
+import { competitionFiles } from "./pages/competition-page.js";
 import { helpFiles } from "./pages/help-pages.js";
 import { homeFiles } from "./pages/home-page.js";
 import { hopFiles } from "./pages/hop-page.js";
@@ -15,7 +17,7 @@ import type { SiteInputs } from "./site-inputs.js";
 
 /** What the site consists of: a new kind of page is a new file and one line here. */
 const CONTENTS: readonly ((site: Site) => SiteFile[])[] = [
-  homeFiles, batchListFiles, batchFiles, seasonFiles, seriesFiles, hopFiles, methodFiles, helpFiles, notFoundFiles, calendarFiles, dataFiles,
+  homeFiles, batchListFiles, batchFiles, seasonFiles, seriesFiles, hopFiles, competitionListFiles, competitionFiles, methodFiles, helpFiles, notFoundFiles, calendarFiles, dataFiles,
 ];
 
 /** Every file of the site that depends on the log. Only keys are computed here; each file renders when asked. */

@@ -54,7 +54,8 @@ export { pageTest, type PageResult } from "./ranking/page.js";
 export { concordance, type Concordance } from "./agreement/concordance.js";
 export { intraclassCorrelation, type Intraclass, type IntraclassEstimate, type IntraclassForms } from "./agreement/intraclass.js";
 export { findConnectedGroups, type ConnectedGroup, type JudgeScore } from "./agreement/connected-groups.js";
-export { entryDifference, judgeSeverity, type LinkedJudges, type UnlinkedJudges } from "./agreement/judge-severity.js";
+export { entryDifference, entryDifferences, type EntryDifference } from "./agreement/entry-differences.js";
+export { judgeSeverity, type LinkedJudges, type UnlinkedJudges } from "./agreement/judge-severity.js";
 
 // Serving: orders and codes from a seed.
 export { seededGenerator, type SeededGenerator } from "./serving/seeded-generator.js";

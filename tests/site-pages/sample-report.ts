@@ -48,6 +48,6 @@ export function sampleLog(batches: readonly BatchReport[] = [plannedBatch, fullB
     }],
     series: [{ name: "tideline", slug: "tideline", batches: inSeries.toReversed() }],
     hops: [{ name: "Cascade", slug: "cascade", batches: batches.filter(({ dryHops }) => dryHops.some(({ slug }) => slug === "cascade")).map(({ slug }) => slug) }],
-    leftOut: [],
+    competitions: [], coming: [], leftOut: [],
   };
 }

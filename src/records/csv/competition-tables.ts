@@ -61,13 +61,14 @@ export const FINALS: CompetitionTable<FinalRow> = {
 
 export const BEST_OF_SHOW: CompetitionTable<BestOfShowRow> = {
   file: "best-of-show.csv",
-  columns: () => ({ required: ["judge", "code", "rank"], optional: [] }),
+  columns: () => ({ required: ["judge", "code", "rank"], optional: ["place", "decision"] }),
   read: (row) => {
     const judge = row.required("judge", "a judge of judges.csv");
     const code = row.required("code", "a code of entries.csv");
     row.required("rank", "a rank, 1 for the first");
     const rank = row.wholeNumber("rank", "a rank, 1 for the first");
-    return ![judge, code].includes("") && rank !== undefined ? { judge, code, rank } : undefined;
+    const place = row.wholeNumber("place", "a place, 1 for the first");
+    return ![judge, code].includes("") && rank !== undefined ? { judge, code, rank, ...(place === undefined ? {} : { place }), ...given(row, ["decision"]) } : undefined;
   },
 };
 

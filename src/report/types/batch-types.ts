@@ -1,4 +1,5 @@
 import type { DryHopReport, LedgerEntry, LedgerReport, PackageReport, TimelineReport } from "./cellar-types.js";
+import type { BatchEntryReport, EntryNotesReport } from "./entry-types.js";
 import type { CheckReport, FigureReport, FigureWorking, OutlookLine, PlanRow, PlannedReport, StyleRow } from "./figure-types.js";
 import type { AimReport, TastingReport } from "./tasting-types.js";
 
@@ -107,6 +108,10 @@ export interface BatchReport {
   readonly notes: string;
   /** The beer's colour as sRGB, computed from the spectrum for a stated width of glass. */
   readonly swatch?: SwatchReport;
+  /** Its entries in competitions whose results are out; absent where there are none. */
+  readonly entries?: readonly BatchEntryReport[];
+  /** For the printed entry notes; absent where the record enters nothing. */
+  readonly entryNotes?: EntryNotesReport;
   /** Instruments whose limits were taken from common practice, said on the page. */
   readonly assumptions: readonly string[];
 }

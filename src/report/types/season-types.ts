@@ -1,4 +1,6 @@
 import type { BatchReport, SwatchReport } from "./batch-types.js";
+import type { CompetitionReport } from "./competition-types.js";
+import type { ComingReport } from "./entry-types.js";
 import type { FigureReport } from "./figure-types.js";
 
 // Seasons, lists, and the whole log.
@@ -127,6 +129,10 @@ export interface LogReport {
   /** Series name → batch slugs in order of brew date. */
   readonly series: readonly { readonly name: string; readonly slug: string; readonly batches: readonly string[] }[];
   readonly hops: readonly { readonly name: string; readonly slug: string; readonly batches: readonly string[] }[];
+  /** Results that are released, newest first. Nothing of any other competition's results is in here. */
+  readonly competitions: readonly CompetitionReport[];
+  /** Competitions still to be held, the next one first: which batch to enter. */
+  readonly coming: readonly ComingReport[];
   /** What the build left out, for --keep-going: file and why. */
   readonly leftOut: readonly { readonly file: string; readonly why: string }[];
 }

@@ -9,6 +9,7 @@ import { BatchOpening } from "../parts/batch-opening.js";
 import type { BatchView } from "../parts/batch-view.js";
 import { ChangesPart } from "../parts/changes-part.js";
 import { DryHopPart } from "../parts/dry-hop-part.js";
+import { EntriesPart } from "../parts/entries-part.js";
 import { HappenedPart } from "../parts/happened-part.js";
 import { LedgerPart } from "../parts/ledger-part.js";
 import { PackagePart } from "../parts/package-part.js";
@@ -19,10 +20,11 @@ import type { SiteFile } from "../site-file.js";
 import { chartTableCsv } from "../data/chart-csv.js";
 import { batchSheet } from "./batch-sheet.js";
 import { brewDaySheet } from "./brew-day-sheet.js";
+import { entryNotesPage } from "./entry-notes-page.js";
 
 /** In the order a brewer tells it. */
 const PARTS = [
-  AimPart, HappenedPart, DryHopPart, LedgerPart, TastersPart, ChangesPart, PackagePart, RecipePart, WorkingPart,
+  AimPart, HappenedPart, DryHopPart, LedgerPart, TastersPart, EntriesPart, ChangesPart, PackagePart, RecipePart, WorkingPart,
 ] as const;
 
 /** A batch's page, its report as JSON, its printed sheets and the numbers of its charts. */
@@ -32,6 +34,7 @@ export function batchFiles(site: Site): SiteFile[] {
     textFile(site, `${batchPage(report.slug)}.json`, [reportKey(report)], () => `${JSON.stringify(report, null, 1)}\n`),
     batchSheet(site, report, reportKey(report)),
     ...brewDaySheet(site, report, reportKey(report)),
+    ...entryNotesPage(site, report, reportKey(report)),
     ...chartFiles(site, report),
   ]);
 }

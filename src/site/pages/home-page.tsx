@@ -2,6 +2,7 @@ import type { BatchReport, LogReport } from "../../report/index.js";
 import { Figure } from "../components/figure.js";
 import { Swatch } from "../components/swatch.js";
 import { shortened } from "../page/layout.js";
+import { COMPETITION_LIST, competitionPage } from "../page-paths.js";
 import { useLink, usePage } from "../page/page-context.js";
 import { pageFile } from "../page/page-file.js";
 import { type Site, workingsKnown } from "../page/site.js";
@@ -25,7 +26,7 @@ export function homeFiles(site: Site): SiteFile[] {
     title: log.club.name,
     description: clubInOneSentence(log),
     madeFrom: [log.batches.map(({ slug, batch, title, status, summary, brewed, brewer, style, next, figures, planned, swatch }) => ({ slug, batch, title, status, summary, brewed, brewer, style, next, figures, planned, swatch })),
-      log.seasons.map(({ slug, season, summary }) => ({ slug, season, summary })), log.series, log.hops, log.leftOut, workingsKnown(site)],
+      log.seasons.map(({ slug, season, summary }) => ({ slug, season, summary })), log.series, log.hops, log.leftOut, log.competitions.map(({ slug, name, date, says }) => ({ slug, name, date, says })), log.coming.map(({ slug, name, date }) => ({ slug, name, date })), workingsKnown(site)],
     content: () => <Home log={log} />,
   })];
 }
@@ -46,6 +47,7 @@ function Home({ log }: { readonly log: LogReport }) {
       <Calendar batches={log.batches} />
       {done.length === 0 ? null : <Newest batches={done} all={log.batches.length} />}
       <Seasons log={log} />
+      <Competitions log={log} />
       <Lists log={log} />
       <LeftOut log={log} />
     </>
@@ -125,6 +127,26 @@ function Seasons({ log }: { readonly log: LogReport }) {
           ))}
         </ul>
       )}
+    </section>
+  );
+}
+
+function Competitions({ log }: { readonly log: LogReport }) {
+  const link = useLink();
+  if (log.competitions.length === 0 && log.coming.length === 0) return null;
+  return (
+    <section id="competitions">
+      <h2>Competitions</h2>
+      <ul class="entries">
+        {log.competitions.map(({ slug, name, date, says }) => (
+          <li key={slug}>
+            <p class="entry-title"><a href={link(`${competitionPage(slug)}.html`)}><bdi>{name}</bdi></a></p>
+            <p class="overline">{printedDate(date)}</p>
+            <p>{says}</p>
+          </li>
+        ))}
+      </ul>
+      {log.coming.map(({ slug, name, date }) => <p key={slug}><a href={link(`${COMPETITION_LIST}#${slug}`)}>Which batch to enter</a> for the <bdi>{name}</bdi>, {printedDate(date)}.</p>)}
     </section>
   );
 }

@@ -1,7 +1,7 @@
 import { fUpperTail } from "../distributions/f-ratio.js";
-import { studentTwoSided } from "../distributions/student-t.js";
 import { varianceShare } from "../numerics/householder.js";
 import { dot } from "../numerics/sums.js";
+import { adjustedMean } from "./adjusted-mean.js";
 import { findConnectedGroups, type ConnectedGroup, type JudgeScore } from "./connected-groups.js";
 import { fitSeverity, type SeverityModel } from "./severity-model.js";
 
@@ -43,7 +43,7 @@ export function judgeSeverity(scores: readonly JudgeScore[]): LinkedJudges | Unl
   return {
     linked: true,
     entries: [...model.entries.keys()].map((entry) => {
-      const { height, weights, shares } = adjusted(model, entry);
+      const { height, weights, shares } = adjustedMean(model, entry);
       return { entry, adjustedMean: height, standardError: sigma * Math.sqrt(shares + varianceShare(model, weights)) };
     }),
     judges: judgeEffects(model),
@@ -52,32 +52,6 @@ export function judgeSeverity(scores: readonly JudgeScore[]): LinkedJudges | Unl
     fRatio,
     p: fUpperTail(fRatio, model.judges.length - 1, model.degreesOfFreedom),
   };
-}
-
-/**
- * Difference of two entries' adjusted means, with its standard error and two-sided p.
- *
- * @throws RangeError when the scores are not linked or an entry has none
- */
-export function entryDifference(
-  scores: readonly JudgeScore[],
-  first: string,
-  second: string,
-): { readonly estimate: number; readonly standardError: number; readonly p: number } {
-  if (findConnectedGroups(scores).length !== 1) throw new RangeError("entryDifference requires linked scores");
-  const model = fitSeverity(scores);
-  const [a, b] = [adjusted(model, first), adjusted(model, second)];
-  const estimate = a.height - b.height;
-  const shares = first === second ? 0 : a.shares + b.shares;
-  const spread = shares + varianceShare(model, a.weights.map((weight, j) => weight - (b.weights[j] ?? 0)));
-  const standardError = Math.sqrt(model.residualVariance * spread);
-  return { estimate, standardError, p: estimate === 0 ? 1 : studentTwoSided(estimate / standardError, model.degreesOfFreedom) };
-}
-
-function adjusted(model: SeverityModel, entry: string): { height: number; weights: readonly number[]; shares: number } {
-  const row = model.entries.get(entry);
-  if (row === undefined) throw new RangeError(`entryDifference: no scores for ${entry}`);
-  return { height: row.mean - dot(row.coding, model.effects), weights: row.coding, shares: 1 / row.count };
 }
 
 function judgeEffects(model: SeverityModel): LinkedJudges["judges"] {
