@@ -89,7 +89,7 @@ function sayAgreement(single: EstimateReport | undefined, apart: number, { agree
   if (single === undefined) return `${distance} The entries' means don't differ, so agreement can't be set against their differences.`;
   const { low, high, value } = single;
   const range = low === undefined || high === undefined ? "" : `, 95 % interval ${share(low)} to ${share(high)}`;
-  return `${distance} One judge's score carries ${share(value)} of the difference between entries${range} (1: judges agree to the point; 0: no more than chance).${wide(low, high)}`;
+  return `${distance} One judge's score carries ${share(value)} of the difference between entries${range}.${wide(low, high)}`;
 }
 
 /** An interval this wide settles little, and the page says so. */

@@ -2,8 +2,10 @@ import type { CompetitionRecord } from "../../records/index.js";
 import type { BatchScene } from "../batch-report.js";
 import { counted } from "../season-words.js";
 import { styleRows } from "../style-rows.js";
-import type { BatchReport, CandidateReport, ComingReport } from "../types.js";
+import type { BatchEntryReport, BatchReport, CandidateReport, ComingReport } from "../types.js";
 import { groupedBy } from "./flight-scores.js";
+import { placeWords } from "./places.js";
+import { points } from "./points.js";
 
 /** A batch with all it was computed from and, where results are out, its earlier entries. */
 export interface Brewed {
@@ -52,10 +54,19 @@ function tastersFound({ aim, tastings }: BatchReport): string {
   return aim?.verdict ?? tastings[0]?.says[0] ?? "Tasted, without a result.";
 }
 
-/** Earlier results of its series, newest last, its own among them. */
+/** Earlier results of its series, its own among them: one line a competition, in order of brew date. */
 export function earlierOf(report: BatchReport, all: readonly Brewed[]): string[] {
   const series = all.filter((other) => other.report.batch === report.batch || (report.series !== undefined && other.report.series === report.series));
-  return series.flatMap((other) => (other.report.entries ?? []).map(({ says }) => `${other.report.batch}: ${says}`));
+  const results = series.flatMap((other) => (other.report.entries ?? []).map((entry) => ({ competition: entry.competition, says: `${other.report.batch} ${resultWords(entry)}` })));
+  return [...groupedBy(results, ({ competition }) => competition)].map(([competition, own]) => `${competition}: ${own.map(({ says }) => says).join("; ")}.`);
+}
+
+function resultWords({ entry: { place, score, bestOfShow }, maximum }: BatchEntryReport): string {
+  return [
+    place === undefined ? "without a place" : placeWords(place),
+    ...(bestOfShow === undefined ? [] : [`${placeWords(bestOfShow)} in best of show`]),
+    ...(score === undefined ? [] : [`${points(score)} of ${points(maximum)}`]),
+  ].join(", ");
 }
 
 function ranked(own: readonly Unranked[]): CandidateReport[] {

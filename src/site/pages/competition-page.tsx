@@ -108,7 +108,8 @@ function HowJudged({ competition: { sheet, maximum, agreeWithin, feedback, handl
       </p>
       <p>
         Places follow the agreed scores; equal scores share a place unless a decision between them is recorded. What is said of agreement and of how firmly the order stands rests on the
-        scores as first written down, since agreed scores are not independent of each other. It is for the club to learn from: no place, score or medal was changed by it.
+        scores as first written down, since agreed scores are not independent of each other. An intraclass correlation of 1 means that judges agree to the point, 0 that a score says no more of
+        the entry than chance. It is for the club to learn from: no place, score or medal was changed by it.
       </p>
       <p>
         {feedback === "public" ? "Scores and comments are public." : "Scores and comments go to those who entered, not on this page."}

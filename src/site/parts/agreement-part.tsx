@@ -21,22 +21,25 @@ export function AgreementPart({ agreement, competition: { agreeWithin, entries }
         {average === undefined ? null : <li>The mean of these {judges} judges: <Estimate {...average} /></li>}
         {concordance === undefined ? null : <li>Order alone, Kendall’s W: <span class="number">{correlation(concordance.w)}</span>, where judges ranking at random give <span class="number">{correlation(concordance.chance)}</span> on average; p <Probability p={concordance.p} /></li>}
       </ul>
-      <WideTable label="Pairs of judges">
-        <table class="judge-pairs">
-          <caption>Pairs of judges, before they talked</caption>
-          <thead>
-            <tr><th scope="col">Judges</th><th scope="col">First less second, mean</th><th scope="col">Apart, mean</th><th scope="col">Apart, most</th><th scope="col">Within {printedPoints(agreeWithin)} points</th></tr>
-          </thead>
-          <tbody>
-            {pairs.map(({ judges: [first, second], entries: shared, meanDifference, meanApart, mostApart, within }) => (
-              <tr key={`${first} ${second}`}>
-                <th scope="row"><bdi>{first}</bdi> and <bdi>{second}</bdi></th>
-                <td>{printedPoints(meanDifference)}</td><td>{printedPoints(meanApart)}</td><td>{printedPoints(mostApart)}</td><td>{within} of {shared}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </WideTable>
+      <details>
+        <summary>The judges pair by pair</summary>
+        <WideTable label="Pairs of judges">
+          <table class="judge-pairs">
+            <caption>Pairs of judges, before they talked</caption>
+            <thead>
+              <tr><th scope="col">Judges</th><th scope="col">First less second, mean</th><th scope="col">Apart, mean</th><th scope="col">Apart, most</th><th scope="col">Within {printedPoints(agreeWithin)} points</th></tr>
+            </thead>
+            <tbody>
+              {pairs.map(({ judges: [first, second], entries: shared, meanDifference, meanApart, mostApart, within }) => (
+                <tr key={`${first} ${second}`}>
+                  <th scope="row"><bdi>{first}</bdi> and <bdi>{second}</bdi></th>
+                  <td>{printedPoints(meanDifference)}</td><td>{printedPoints(meanApart)}</td><td>{printedPoints(mostApart)}</td><td>{within} of {shared}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </WideTable>
+      </details>
     </>
   );
 }

@@ -16,6 +16,7 @@ export function StabilityPart({ stability: { entries: stable, gaps, says }, entr
     <>
       <h3>How firmly the order stands</h3>
       <p>{says}</p>
+      <Gaps gaps={gaps} titles={titles} />
       <WideTable label="Places with one judge left out">
         <table class="left-out">
           <caption>The place each would have by first scores alone</caption>
@@ -36,7 +37,6 @@ export function StabilityPart({ stability: { entries: stable, gaps, says }, entr
           </tbody>
         </table>
       </WideTable>
-      <Gaps gaps={gaps} titles={titles} />
     </>
   );
 }
