@@ -25,7 +25,7 @@ interface Contact {
  */
 export function chartContactTemperature(dryHops: readonly DryHopReport[], options: ChartOptions & { readonly batch: string }): Chart | undefined {
   const unit = displayUnit("C", options.system);
-  const contacts = dryHops.flatMap((dryHop) => contactOf(dryHop, unit));
+  const contacts = dryHops.flatMap((dryHop) => contactOf(dryHop, unit, displayUnit("g", options.system)));
   if (contacts.length === 0) return undefined;
   const ranges = contacts.map(({ name, value }) => `${name}: ${value} ${unit.label}`).join("; ");
   return {
@@ -36,11 +36,11 @@ export function chartContactTemperature(dryHops: readonly DryHopReport[], option
   };
 }
 
-function contactOf(dryHop: DryHopReport, unit: DisplayUnit): readonly Contact[] {
+function contactOf(dryHop: DryHopReport, unit: DisplayUnit, mass: DisplayUnit): readonly Contact[] {
   const { temperatureMean: mean, temperatureLow: low = mean, temperatureHigh: high = mean } = dryHop;
   if (mean === undefined || low === undefined || high === undefined) return [];
   const value = `${unit.formatValue(mean)} (${unit.formatValue(low)} to ${unit.formatValue(high)})`;
-  return [{ name: dryHop.grams === undefined ? dryHop.hop : `${dryHop.grams.toFixed(0)} g ${dryHop.hop}`, mean: unit.convert(mean), low: unit.convert(low), high: unit.convert(high), value }];
+  return [{ name: dryHop.grams === undefined ? dryHop.hop : `${mass.format(dryHop.grams)} ${dryHop.hop}`, mean: unit.convert(mean), low: unit.convert(low), high: unit.convert(high), value }];
 }
 
 function drawContacts(contacts: readonly Contact[], unit: DisplayUnit, name: "wide" | "narrow"): Drawing {

@@ -1,4 +1,5 @@
 import type { TimelineReport } from "../report/index.js";
+import { wordsInUnits, type UnitSystem } from "../units/index.js";
 import type { Chart, ChartOptions, Drawing } from "./chart.js";
 import { buildDayAxis } from "./fermentation-axis.js";
 import { fermentationContent } from "./fermentation-marks.js";
@@ -20,7 +21,8 @@ const LATER_PX = 18;
  *
  * @returns undefined where neither temperature nor gravity was read
  */
-export function chartFermentation(timeline: TimelineReport, options: ChartOptions & { readonly batch: string }): Chart | undefined {
+export function chartFermentation(read: TimelineReport, options: ChartOptions & { readonly batch: string }): Chart | undefined {
+  const timeline = labelledIn(read, options.system);
   const wide = drawFermentation(timeline, WIDE, options);
   const narrow = drawFermentation(timeline, NARROW, options);
   if (wide === undefined || narrow === undefined) return undefined;
@@ -28,6 +30,11 @@ export function chartFermentation(timeline: TimelineReport, options: ChartOption
     id: options.id ?? "fermentation", kind: "fermentation", title: `${wide.title}, ${options.batch}`, description: timeline.says,
     table: fermentationTable(timeline, buildDayAxis(timeline, 1), options.system), wide: wide.drawing, narrow: narrow.drawing,
   };
+}
+
+/** Events with their amounts in the units drawn: a label has room for one system. */
+function labelledIn(timeline: TimelineReport, system: UnitSystem = "metric"): TimelineReport {
+  return { ...timeline, events: timeline.events.map((event) => ({ ...event, label: wordsInUnits(event.label, system, true) })) };
 }
 
 function drawFermentation(timeline: TimelineReport, outline: Frame, options: ChartOptions): { readonly title: string; readonly drawing: Drawing } | undefined {

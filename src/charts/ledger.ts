@@ -1,6 +1,7 @@
 import type { LedgerReport } from "../report/index.js";
 import type { Chart, ChartOptions, Drawing } from "./chart.js";
-import { displayUnit, type DisplayUnit } from "./display-unit.js";
+import { wordsInUnits } from "../units/index.js";
+import { displayUnit } from "./display-unit.js";
 import { labelLayer, labelRows, PIXEL_Y } from "./label-layers.js";
 import { dataset, layeredSpec, type Layer, type SpecContent } from "./layered-spec.js";
 import { ledgerRows, type LedgerRow } from "./ledger-rows.js";
@@ -20,23 +21,25 @@ const HALF_BAR_PX = 6;
  */
 export function chartLedger(ledger: LedgerReport, options: ChartOptions & { readonly batch: string }): Chart | undefined {
   if (ledger.entries.length === 0 || ledger.into <= 0) return undefined;
-  const unit = displayUnit("L", options.system);
+  const { system = "metric" } = options;
+  const unit = displayUnit("L", system);
   const rows = ledgerRows(ledger, unit);
+  const axis = axisTitle(wordsInUnits("Beer at 20 °C", system, true), unit.label);
   return {
     id: options.id ?? "ledger", kind: "ledger", title: `Where the beer went, ${options.batch}`, description: ledger.says,
     table: {
-      columns: [{ title: "where" }, { title: "volume at 20 °C" }],
+      columns: [{ title: "where" }, { title: wordsInUnits("volume at 20 °C", system, true) }],
       rows: rows.map((row) => [row.name, row.value]),
     },
-    wide: drawLedger(rows, unit, "wide"), narrow: drawLedger(rows, unit, "narrow"),
+    wide: drawLedger(rows, axis, "wide"), narrow: drawLedger(rows, axis, "narrow"),
   };
 }
 
-function drawLedger(rows: readonly LedgerRow[], unit: DisplayUnit, name: "wide" | "narrow"): Drawing {
+function drawLedger(rows: readonly LedgerRow[], axis: string, name: "wide" | "narrow"): Drawing {
   const layout = placeRows(rows.map((row) => ({ name: row.name, value: row.value, muted: row.kind === "mark" })), name);
   const ends = rows.flatMap((row) => [row.from, row.to, row.uncertainEnd - (row.plusMinus ?? 0), row.uncertainEnd + (row.plusMinus ?? 0)]);
   const scale = computeScale([0, ...ends], name === "wide" ? 6 : 4, { fromZero: true });
-  const spec = layeredSpec(layout.frame, layout.height, ledgerContent(rows, layout, scaleParams(scale)), ledgerLayers(quantityX("from", axisTitle("Beer at 20 °C", unit.label), { decimals: scale.decimals, hasGrid: !layout.isStacked })));
+  const spec = layeredSpec(layout.frame, layout.height, ledgerContent(rows, layout, scaleParams(scale)), ledgerLayers(quantityX("from", axis, { decimals: scale.decimals, hasGrid: !layout.isStacked })));
   return { spec, width: layout.frame.width, height: layout.height + layout.frame.top + layout.frame.bottom };
 }
 

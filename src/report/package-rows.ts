@@ -1,3 +1,4 @@
+import { figureDefinition } from "./figures/index.js";
 import { isForced, kegPressureOf, packageOxygenOf, primingSugarOf } from "./figures/package.js";
 import type { PackageEntry } from "./batch-parts.js";
 import { figureReport, isMissing, type Result } from "./known.js";
@@ -14,9 +15,9 @@ export function packageReports(scene: Scene): PackageReport[] {
     return {
       ...described(entry),
       ...(isMissing(volume) ? {} : { litres: volume.value }),
-      ...reported("pressure", pressure),
-      ...reported("primingSugar", sugar),
-      ...reported("oxygen", oxygen),
+      ...reported("pressure", "keg-pressure", pressure),
+      ...reported("primingSugar", "priming-sugar", sugar),
+      ...reported("oxygen", "package-oxygen", oxygen),
       missing: [volume, pressure, sugar, oxygen].flatMap((result) => result !== undefined && isMissing(result) ? [result.missing] : []),
     };
   });
@@ -43,6 +44,7 @@ function purgeWords(purge: NonNullable<PackageEntry["purge"]>): string {
   return `${cycles}${purge.pressure === undefined ? "" : ` to ${purge.pressure.text}`}`;
 }
 
-function reported(key: "pressure" | "primingSugar" | "oxygen", result: Result | undefined): Partial<PackageReport> {
-  return result === undefined || isMissing(result) ? {} : { [key]: figureReport(result) };
+/** One package's own, in the unit of the figure that it is a part of. */
+function reported(key: "pressure" | "primingSugar" | "oxygen", figure: string, result: Result | undefined): Partial<PackageReport> {
+  return result === undefined || isMissing(result) ? {} : { [key]: figureReport({ ...result, unit: figureDefinition(figure).unit }) };
 }

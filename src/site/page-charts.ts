@@ -5,6 +5,7 @@ import {
 import type { BatchReport, LogReport, SeasonReport, TastingReport } from "../report/index.js";
 import type { UnitSystem } from "../units/index.js";
 import { batchPage, seasonPage } from "./page-paths.js";
+import { wordsFor } from "./page/use-words.js";
 
 /** The charts of one page, not drawn yet. */
 export interface PageCharts {
@@ -29,7 +30,7 @@ const remembered = new WeakMap<object, { readonly units: UnitSystem; readonly ch
 function once(report: object, units: UnitSystem, draw: () => (Chart | undefined)[]): readonly Chart[] {
   const known = remembered.get(report);
   if (known?.units === units) return known.charts;
-  const charts = draw().filter((chart) => chart !== undefined);
+  const charts = draw().filter((chart) => chart !== undefined).map((chart) => ({ ...chart, description: wordsFor(units, chart.description) }));
   remembered.set(report, { units, charts });
   return charts;
 }

@@ -3,4 +3,6 @@ export {
   type QuantityKind, type Unit,
 } from "./unit-table.js";
 export { parseDifference, parseQuantity, type ParsedQuantity, type Quantity, type QuantityFault } from "./quantity.js";
-export { decimalsFor, differenceInUsUnits, formatNumber, inUsUnits, printedUnit, type FormattedNumber, type UnitSystem } from "./format.js";
+export { decimalsFor, differenceInUsUnits, formatNumber, inUsUnits, type FormattedNumber, type UnitSystem } from "./format.js";
+export { printedUnit } from "./print-number.js";
+export { wordsInUnits } from "./words-in-units.js";

@@ -1,8 +1,10 @@
 import type { ComponentChildren } from "preact";
+import { useWords } from "../page/use-words.js";
 
 /** A caution beside the number it concerns: in the margin on a wide page, in the text on a narrow one. */
 export function Caution({ says }: { readonly says: string }) {
-  return <div class="margin caution"><b>Caution.</b> {says}</div>;
+  const words = useWords();
+  return <div class="margin caution"><b>Caution.</b> {words(says)}</div>;
 }
 
 /** Anything set in the margin: a source, a small table, a note. */

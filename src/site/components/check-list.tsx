@@ -1,7 +1,7 @@
 import type { CheckReport, Verdict as VerdictWord } from "../../report/index.js";
-import { printedWords } from "../text/printed-words.js";
 import { Caution } from "./caution.js";
 import { RestsOn } from "./rests-on.js";
+import { useWords } from "../page/use-words.js";
 
 /** A quiet mark beside the word, as a printer marks a note; never the only sign. */
 const MARK: Readonly<Record<VerdictWord, string>> = { pass: "", watch: "†", fail: "‡", unknown: "?" };
@@ -24,6 +24,7 @@ export function Verdict({ word }: { readonly word: VerdictWord }) {
 
 /** Checks with their verdict as a word, what was found in plain words, and what it was held against. */
 export function CheckList({ checks }: { readonly checks: readonly CheckReport[] }) {
+  const words = useWords();
   if (checks.length === 0) return null;
   return (
     <ul class="checks">
@@ -33,7 +34,7 @@ export function CheckList({ checks }: { readonly checks: readonly CheckReport[] 
           <div>
             {check.caution === undefined ? null : <Caution says={check.caution} />}
             <p>
-              <b>{check.title}.</b> {printedWords(check.says)}{" "}
+              <b>{check.title}.</b> {words(check.says)}{" "}
               <span class="rests-on">{AGAINST[check.against]}{check.from.length === 0 ? "." : "; "}<RestsOn from={check.from} /></span>
             </p>
           </div>

@@ -1,5 +1,5 @@
 import type { ChangeRow, ComparisonReport } from "../../report/index.js";
-import { printedWords } from "../text/printed-words.js";
+import { useWords } from "../page/use-words.js";
 
 const PARTS: readonly (readonly [part: ChangeRow["part"], title: string])[] = [["recipe", "Recipe"], ["process", "Process"], ["result", "Result"]];
 
@@ -39,6 +39,7 @@ interface RowsProps {
 }
 
 function Rows({ caption, rows, before, after, saysChange = false }: RowsProps) {
+  const words = useWords();
   return (
     <table class="comparison stack">
       <caption>{caption}</caption>
@@ -51,8 +52,8 @@ function Rows({ caption, rows, before, after, saysChange = false }: RowsProps) {
           {rows.filter((row) => row.part === part).map(({ what, before: was, after: is, change }) => (
             <tr key={what}>
               <th scope="row">{what}{saysChange ? <span class="row-note">{CHANGE[change]}</span> : null}</th>
-              <td data-head={before}><bdi>{printedWords(was)}</bdi></td>
-              <td data-head={after}><bdi>{printedWords(is)}</bdi></td>
+              <td data-head={before}><bdi>{words(was)}</bdi></td>
+              <td data-head={after}><bdi>{words(is)}</bdi></td>
             </tr>
           ))}
         </tbody>

@@ -1,7 +1,7 @@
 import type { EventReport } from "../../report/index.js";
 import { shortDate } from "../text/printed-date.js";
-import { printedWords } from "../text/printed-words.js";
 import { Figure } from "./figure.js";
+import { useWords } from "../page/use-words.js";
 
 /** What was done and when, with the day counted from pitching: set in the margin beside the drawing it belongs to. */
 export function EventTable({ events }: { readonly events: readonly EventReport[] }) {
@@ -20,11 +20,12 @@ export function EventTable({ events }: { readonly events: readonly EventReport[]
 }
 
 function Event({ event: { at, hour, label, planned, dateOnly } }: { readonly event: EventReport }) {
+  const words = useWords();
   return (
     <tr class={planned === true ? "planned" : undefined}>
       <td><Figure value={hour / 24} unit="d" decimals={1} /></td>
       <td>
-        <bdi>{printedWords(label)}</bdi>{planned === true ? ", planned" : null}
+        <bdi>{words(label)}</bdi>{planned === true ? ", planned" : null}
         {" "}<span class="detail">{shortDate(at)}{dateOnly ? ", taken as noon" : null}</span>
       </td>
     </tr>

@@ -2,6 +2,7 @@ import type { PlannedReport } from "../../report/index.js";
 import type { FigureRow } from "../views/figure-rows.js";
 import { missingByReason } from "../views/figure-rows.js";
 import { Figure, NotMeasured } from "./figure.js";
+import { useWords } from "../page/use-words.js";
 
 /** Figures of one part of a batch: what was measured beside what was planned, then what was not measured and why. */
 export function FigureTable({ rows, caption }: { readonly rows: readonly FigureRow[]; readonly caption: string }) {
@@ -52,6 +53,7 @@ interface RowProps {
 }
 
 function Row({ row, notes, anyMeasured, anyPlanned }: RowProps) {
+  const words = useWords();
   const { title, measured, planned, working, plannedWorking, againstPlan } = row;
   return (
     <>
@@ -60,7 +62,7 @@ function Row({ row, notes, anyMeasured, anyPlanned }: RowProps) {
         {anyMeasured ? <td data-head="Measured">{measured === undefined ? "not yet" : <Figure {...measured} working={working} />}</td> : null}
         {anyPlanned ? <td data-head="Planned" class={planned === undefined ? "none" : undefined}>{planned === undefined ? "–" : <Planned planned={planned} working={plannedWorking} against={againstPlan} />}</td> : null}
       </tr>
-      {notes.length === 0 ? null : <tr class="note-row"><td colspan={anyMeasured && anyPlanned ? 3 : 2}>{notes.join(" ")}</td></tr>}
+      {notes.length === 0 ? null : <tr class="note-row"><td colspan={anyMeasured && anyPlanned ? 3 : 2}>{words(notes.join(" "))}</td></tr>}
     </>
   );
 }
@@ -73,10 +75,11 @@ interface PlannedProps {
 
 /** A planned value, and whether what was measured differs from it by more than the readings can be off by. */
 function Planned({ planned, working, against }: PlannedProps) {
+  const words = useWords();
   return (
     <>
       <Figure {...planned} basis="planned" working={working} />
-      {against === undefined ? null : <span class="detail">, {against}</span>}
+      {against === undefined ? null : <span class="detail">, {words(against)}</span>}
     </>
   );
 }

@@ -1,4 +1,5 @@
 import { useLink, usePage } from "../page/page-context.js";
+import { useWords } from "../page/use-words.js";
 import { printedProbability, printedQuantity, type PrintableQuantity } from "../text/printed-quantity.js";
 
 export interface FigureProps extends PrintableQuantity {
@@ -31,7 +32,8 @@ export function Figure({ working, basis = "measured", saysBasis = false, ...quan
 
 /** What stands where a figure would: the reading that would give it. */
 export function NotMeasured({ why }: { readonly why: string }) {
-  return <span class="not-measured">not measured: {why}</span>;
+  const words = useWords();
+  return <span class="not-measured">not measured: {words(why)}</span>;
 }
 
 /** A chance between 0 and 1. */

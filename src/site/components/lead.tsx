@@ -1,11 +1,12 @@
-import { printedWords } from "../text/printed-words.js";
+import { useWords } from "../page/use-words.js";
 
 /** What fits the larger type of an opening; the rest of a long account goes on in the text's own. */
 const LONGEST_LEAD = 420;
 
 /** The words a page opens with. */
 export function Lead({ text }: { readonly text: string }) {
-  const [lead, rest] = parted(printedWords(text));
+  const words = useWords();
+  const [lead, rest] = parted(words(text));
   return (
     <>
       <p class="lead">{lead}</p>

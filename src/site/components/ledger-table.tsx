@@ -1,6 +1,7 @@
 import type { LedgerDestination, LedgerEntry, LedgerReport } from "../../report/index.js";
 import { shortDate } from "../text/printed-date.js";
 import { Figure } from "./figure.js";
+import { useWords } from "../page/use-words.js";
 
 const DESTINATION: Readonly<Record<LedgerDestination, string>> = {
   samples: "Sample", dumps: "Dumped", left: "Left in the vessel", package: "Packaged", unaccounted: "Unaccounted",
@@ -8,9 +9,10 @@ const DESTINATION: Readonly<Record<LedgerDestination, string>> = {
 
 /** Every litre that went in, and where it went. */
 export function LedgerTable({ ledger }: { readonly ledger: LedgerReport }) {
+  const words = useWords();
   return (
     <table class="ledger stack">
-      <caption>Beer at 20 °C, and where it went</caption>
+      <caption>{words("Beer at 20 °C, and where it went")}</caption>
       <thead>
         <tr><th scope="col">Where</th><th scope="col">Volume</th><th scope="col">Share</th></tr>
       </thead>

@@ -1,5 +1,6 @@
 import type { OutlookLine } from "../../report/index.js";
 import { usePage } from "../page/page-context.js";
+import { useWords } from "../page/use-words.js";
 import { methodPath } from "../views/working-path.js";
 import { Caution } from "./caution.js";
 import { Figure } from "./figure.js";
@@ -26,13 +27,14 @@ export function OutlookTable({ lines }: { readonly lines: readonly OutlookLine[]
 }
 
 function Line({ line: { what, basis, says, ...expected } }: { readonly line: OutlookLine }) {
+  const words = useWords();
   return (
     <>
       <tr>
-        <th scope="row">{what}<span class="detail">, {BASIS[basis]}</span></th>
+        <th scope="row">{words(what)}<span class="detail">, {BASIS[basis]}</span></th>
         <td data-head="Expected"><Expected {...expected} /></td>
       </tr>
-      <tr class="note-row"><td colspan={2}>{says}</td></tr>
+      <tr class="note-row"><td colspan={2}>{words(says)}</td></tr>
     </>
   );
 }

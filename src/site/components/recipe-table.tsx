@@ -1,6 +1,6 @@
 import type { RecipeLine } from "../../report/index.js";
-import { printedWords } from "../text/printed-words.js";
 import { Figure } from "./figure.js";
+import { useWords } from "../page/use-words.js";
 
 /** Lists of a recipe with their headings: "Grist", "Hops in the kettle". */
 export type RecipeLists = readonly (readonly [title: string, lines: readonly RecipeLine[]])[];
@@ -24,10 +24,11 @@ export function RecipeTable({ lists }: { readonly lists: RecipeLists }) {
 }
 
 function Line({ line }: { readonly line: RecipeLine }) {
+  const words = useWords();
   return (
     <tr>
-      <td><bdi>{line.amount === "" ? "–" : printedWords(line.amount)}</bdi></td>
-      <th scope="row"><bdi>{line.what}</bdi>{line.detail === "" ? null : <span class="detail">, <bdi>{printedWords(line.detail)}</bdi></span>}</th>
+      <td><bdi>{line.amount === "" ? "–" : words(line.amount)}</bdi></td>
+      <th scope="row"><bdi>{line.what}</bdi>{line.detail === "" ? null : <span class="detail">, <bdi>{words(line.detail)}</bdi></span>}</th>
       <td>{line.share === undefined ? null : <Figure value={line.share} unit="%" />}</td>
     </tr>
   );

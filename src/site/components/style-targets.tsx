@@ -3,6 +3,7 @@ import { sentence } from "../text/printed-words.js";
 import { bandSketch } from "../views/band-sketch.js";
 import { Verdict } from "./check-list.js";
 import { Figure, NotMeasured } from "./figure.js";
+import { useWords } from "../page/use-words.js";
 
 const TITLES: ReadonlyMap<string, string> = new Map(FIGURE_TABLE.map(({ id, title }) => [id, title]));
 
@@ -36,9 +37,10 @@ export function StyleTargets({ rows, style, missing }: StyleTargetsProps) {
 const TOLD: ReadonlySet<string> = new Set(["watch", "fail"]);
 
 function Target({ row, missing }: { readonly row: StyleRow; readonly missing: string | undefined }) {
+  const words = useWords();
   return (
     <tr>
-      <th scope="row">{TITLES.get(row.figure) ?? row.figure}{TOLD.has(row.verdict) ? <span class="row-note">{sentence(row.says)}</span> : null}</th>
+      <th scope="row">{TITLES.get(row.figure) ?? row.figure}{TOLD.has(row.verdict) ? <span class="row-note">{words(sentence(row.says))}</span> : null}</th>
       <td data-head="Style"><Figure value={row.low} low={row.low} high={row.high} unit={row.unit} /><Band row={row} /></td>
       <td data-head="This batch">{row.value === undefined ? <NotMeasured why={missing ?? "no reading gives it yet"} /> : <Measured row={row} value={row.value} />}</td>
       <td data-head="Verdict"><Verdict word={row.verdict} /></td>

@@ -1,13 +1,14 @@
 import type { CountReport, PairReport, TastingReport } from "../../report/index.js";
 import type { ComponentChildren } from "preact";
 import { printedDate } from "../text/printed-date.js";
-import { printedWords } from "../text/printed-words.js";
 import { AttributeTable } from "./attribute-table.js";
 import { Caution, MarginNote } from "./caution.js";
 import { Figure, Probability } from "./figure.js";
+import { useWords } from "../page/use-words.js";
 
 /** One tasting: how it was run, what can be concluded, then the counts that stand behind the words. */
 export function Tasting({ tasting, pictures }: { readonly tasting: TastingReport; readonly pictures: ComponentChildren }) {
+  const words = useWords();
   return (
     <>
       <MarginNote><Run tasting={tasting} /></MarginNote>
@@ -15,7 +16,7 @@ export function Tasting({ tasting, pictures }: { readonly tasting: TastingReport
       <h3><bdi>{tasting.name}</bdi></h3>
       <div class="findings">{tasting.says.map((sentence) => <p key={sentence}>{sentence}</p>)}</div>
       {tasting.differs.length === 0 ? null : (
-        <ul class="differs">{tasting.differs.map((difference) => <li key={difference}>{printedWords(difference)}</li>)}</ul>
+        <ul class="differs">{tasting.differs.map((difference) => <li key={difference}>{words(difference)}</li>)}</ul>
       )}
       {pictures}
       <CountTable tasting={tasting} />

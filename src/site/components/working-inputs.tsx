@@ -1,5 +1,6 @@
 import type { WorkingStep } from "../../report/index.js";
 import { useLink, usePage } from "../page/page-context.js";
+import { useWords } from "../page/use-words.js";
 import { lowerFirst } from "../text/printed-words.js";
 import { isSum, type WorkingIndex } from "../views/working-index.js";
 import { Figure } from "./figure.js";
@@ -45,6 +46,7 @@ function Input({ step, inside, index }: { readonly step: WorkingStep; readonly i
 }
 
 function Line({ step, working }: { readonly step: WorkingStep; readonly working?: string }) {
+  const words = useWords();
   const { symbol, value, unit, plusMinus, label, kind, written, says } = step;
   return (
     <>
@@ -53,19 +55,20 @@ function Line({ step, working }: { readonly step: WorkingStep; readonly working?
       {", "}
       <span class={`step-${kind}`}>
         {kind === "assumed" ? "assumed: " : null}
-        {kind === "step" ? lowerFirst(label) : <SourceName of={label} />}
+        {kind === "step" ? words(lowerFirst(label)) : <SourceName of={label} />}
       </span>
       {written === undefined ? null : <>, written “<bdi>{written}</bdi>”</>}
-      {says === undefined ? null : <>. {says}</>}
+      {says === undefined ? null : <>. {words(says)}</>}
     </>
   );
 }
 
 /** The relation of a folded step, with the page that tells it. */
 function By({ step }: { readonly step: WorkingStep }) {
+  const words = useWords();
   const { methods } = usePage();
   const link = useLink();
   const method = step.method === undefined ? undefined : methods.get(step.method);
   if (method === undefined) return null;
-  return <p class="rests-on">By <a href={link(`methods/${method.id}.html`)}>{lowerFirst(method.title)}</a>: <i><Formula text={method.formula} /></i></p>;
+  return <p class="rests-on">By <a href={link(`methods/${method.id}.html`)}>{words(lowerFirst(method.title))}</a>: <i><Formula text={method.formula} /></i></p>;
 }

@@ -1,5 +1,6 @@
 import { figureEntry, type FigureReport, type FigureWorking, type ReadingShare } from "../../report/index.js";
 import { useLink, usePage } from "../page/page-context.js";
+import { useWords } from "../page/use-words.js";
 import type { MethodView } from "../method-view.js";
 import { sentence } from "../text/printed-words.js";
 import { isSum, type WorkingIndex } from "../views/working-index.js";
@@ -17,6 +18,7 @@ export interface WorkingProps {
 
 /** How one figure came about, folded until it is asked for: relation, inputs down to the readings, what its uncertainty rests on, source. */
 export function Working({ working: { id, step, shares }, figure, index }: WorkingProps) {
+  const words = useWords();
   const { methods } = usePage();
   const method = step.method === undefined ? undefined : methods.get(step.method);
   return (
@@ -25,7 +27,7 @@ export function Working({ working: { id, step, shares }, figure, index }: Workin
       {method === undefined ? null : <Source method={method} />}
       {method === undefined ? null : <p class="formula">{isSum(step) ? "The sum of these, each by the relation beside: " : null}<Formula text={method.formula} /></p>}
       {step.written === undefined ? null : <p class="rests-on">Read, and written “<bdi>{step.written}</bdi>”.</p>}
-      {step.says === undefined ? null : <p>{step.says}</p>}
+      {step.says === undefined ? null : <p>{words(step.says)}</p>}
       <WorkingInputs of={step} inside={id} index={index} />
       <Worth shares={shares} figure={figure} />
     </details>
@@ -33,10 +35,11 @@ export function Working({ working: { id, step, shares }, figure, index }: Workin
 }
 
 function Source({ method }: { readonly method: MethodView }) {
+  const words = useWords();
   const link = useLink();
   return (
     <MarginNote>
-      <a href={link(`methods/${method.id}.html`)}>{method.title}</a>. {sentence(method.source)} <i>{sentence(method.status)}</i>
+      <a href={link(`methods/${method.id}.html`)}>{words(method.title)}</a>. {words(sentence(method.source))} <i>{sentence(method.status)}</i>
     </MarginNote>
   );
 }

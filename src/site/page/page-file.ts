@@ -4,6 +4,7 @@ import type { SiteFile } from "../site-file.js";
 import { renderPage } from "./layout.js";
 import type { PageContext } from "./page-context.js";
 import type { Site } from "./site.js";
+import { wordsFor } from "./use-words.js";
 
 /** A page to be: what it says is rendered only when its key is new. */
 export interface PagePlan {
@@ -23,7 +24,7 @@ export function pageFile(site: Site, plan: PagePlan): SiteFile {
     path: plan.path,
     key: contentKey(version, plan.path, log.club, plan.title, plan.description, ...plan.madeFrom),
     render: () => renderPage(context, {
-      title: plan.title, description: plan.description, club: log.club.name,
+      title: plan.title, description: wordsFor(log.club.units, plan.description), club: log.club.name,
       ...(plan.kind === undefined ? {} : { kind: plan.kind }),
       content: plan.content(),
     }),

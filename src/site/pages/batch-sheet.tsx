@@ -3,9 +3,10 @@ import { Figure } from "../components/figure.js";
 import { useLink } from "../page/page-context.js";
 import { pageFile } from "../page/page-file.js";
 import type { Site } from "../page/site.js";
+import { useWords } from "../page/use-words.js";
 import type { SiteFile } from "../site-file.js";
 import { printedDate, shortDate } from "../text/printed-date.js";
-import { printedWords, sentence } from "../text/printed-words.js";
+import { sentence } from "../text/printed-words.js";
 import { WORKING_ONLY } from "../views/part-figures.js";
 import { figureRows } from "../views/figure-rows.js";
 import { FIGURE_TABLE } from "../../report/index.js";
@@ -48,6 +49,7 @@ function Sheet({ site, report }: { readonly site: Site; readonly report: BatchRe
 }
 
 function RecipeLines({ report: { recipe } }: { readonly report: BatchReport }) {
+  const words = useWords();
   const lines: readonly RecipeLine[] = [
     ...recipe.grist, ...recipe.water, ...recipe.mash, ...recipe.kettleHops, ...(recipe.yeast === undefined ? [] : [recipe.yeast]),
     ...recipe.additions, ...recipe.dryHops,
@@ -59,7 +61,7 @@ function RecipeLines({ report: { recipe } }: { readonly report: BatchReport }) {
       <table>
         <tbody>
           {lines.slice(0, MOST_LINES).map((line, index) => (
-            <tr key={index}><td>{printedWords(line.amount)}</td><th scope="row"><bdi>{line.what}</bdi> <span class="row-note"><bdi>{printedWords(line.detail)}</bdi></span></th></tr>
+            <tr key={index}><td>{words(line.amount)}</td><th scope="row"><bdi>{line.what}</bdi> <span class="row-note"><bdi>{words(line.detail)}</bdi></span></th></tr>
           ))}
         </tbody>
       </table>
@@ -69,6 +71,7 @@ function RecipeLines({ report: { recipe } }: { readonly report: BatchReport }) {
 }
 
 function Events({ report: { timeline } }: { readonly report: BatchReport }) {
+  const words = useWords();
   const events = timeline?.events ?? [];
   return (
     <section>
@@ -77,7 +80,7 @@ function Events({ report: { timeline } }: { readonly report: BatchReport }) {
         <table>
           <tbody>
             {events.slice(0, MOST_EVENTS).map((event, index) => (
-              <tr key={index}><td>{shortDate(event.at)}</td><td><bdi>{printedWords(event.label)}</bdi>{event.planned === true ? <i> (planned)</i> : null}</td></tr>
+              <tr key={index}><td>{shortDate(event.at)}</td><td><bdi>{words(event.label)}</bdi>{event.planned === true ? <i> (planned)</i> : null}</td></tr>
             ))}
           </tbody>
         </table>

@@ -4,9 +4,9 @@ import { useLink } from "../page/page-context.js";
 import { brewDayPath } from "../page-paths.js";
 import { pageFile } from "../page/page-file.js";
 import type { Site } from "../page/site.js";
+import { useWords } from "../page/use-words.js";
 import type { SiteFile } from "../site-file.js";
 import { printedDate } from "../text/printed-date.js";
-import { printedWords } from "../text/printed-words.js";
 
 /** The brew day on one printed page: what to prepare, the recipe in the order it is used, and room to write the readings. */
 export function brewDaySheet(site: Site, report: BatchReport, key: string): SiteFile[] {
@@ -44,6 +44,7 @@ function Sheet({ site, report }: { readonly site: Site; readonly report: BatchRe
 }
 
 function Prepare({ report: { outlook } }: { readonly report: BatchReport }) {
+  const words = useWords();
   if (outlook.length === 0) return null;
   return (
     <section>
@@ -52,7 +53,7 @@ function Prepare({ report: { outlook } }: { readonly report: BatchReport }) {
         <tbody>
           {outlook.map(({ id, what, value, low, high, unit }) => (
             <tr key={id}>
-              <th scope="row">{what}</th>
+              <th scope="row">{words(what)}</th>
               <td>{value === undefined ? null : <Figure value={value} unit={unit} basis="planned" />}{value === undefined && low !== undefined && high !== undefined ? <Figure value={low} low={low} high={high} unit={unit} basis="planned" /> : null}</td>
             </tr>
           ))}
@@ -63,6 +64,7 @@ function Prepare({ report: { outlook } }: { readonly report: BatchReport }) {
 }
 
 function Lines({ title, lines }: { readonly title: string; readonly lines: readonly RecipeLine[] }) {
+  const words = useWords();
   if (lines.length === 0) return null;
   return (
     <section>
@@ -70,7 +72,7 @@ function Lines({ title, lines }: { readonly title: string; readonly lines: reado
       <table>
         <tbody>
           {lines.map((line, index) => (
-            <tr key={index}><td>{printedWords(line.amount)}</td><th scope="row"><bdi>{line.what}</bdi> <span class="row-note"><bdi>{printedWords(line.detail)}</bdi></span></th></tr>
+            <tr key={index}><td>{words(line.amount)}</td><th scope="row"><bdi>{line.what}</bdi> <span class="row-note"><bdi>{words(line.detail)}</bdi></span></th></tr>
           ))}
         </tbody>
       </table>

@@ -6,9 +6,9 @@ import { COMPETITION_LIST, competitionPage } from "../page-paths.js";
 import { useLink, usePage } from "../page/page-context.js";
 import { pageFile } from "../page/page-file.js";
 import { type Site, workingsKnown } from "../page/site.js";
+import { useWords } from "../page/use-words.js";
 import { NextSteps } from "../parts/batch-opening.js";
 import type { SiteFile } from "../site-file.js";
-import { printedWords } from "../text/printed-words.js";
 import { printedDate } from "../text/printed-date.js";
 import { figureRows } from "../views/figure-rows.js";
 import { clubInOneSentence, isOpen } from "../views/club-sentence.js";
@@ -72,6 +72,7 @@ function Newest({ batches, all }: { readonly batches: readonly BatchReport[]; re
 
 /** Batches as entries of a catalogue: a line of facts, then words. */
 function Entries({ batches }: { readonly batches: readonly BatchReport[] }) {
+  const words = useWords();
   const link = useLink();
   return (
     <ul class="entries">
@@ -81,7 +82,7 @@ function Entries({ batches }: { readonly batches: readonly BatchReport[] }) {
           <p class="overline">
             {batch.status === "planned" ? "To be brewed" : "Brewed"} {printedDate(batch.brewed)}{batch.brewer === undefined ? null : <> by <bdi>{batch.brewer}</bdi></>}, {batch.status}
           </p>
-          {batch.summary === "" ? null : <p>{printedWords(batch.summary)}</p>}
+          {batch.summary === "" ? null : <p>{words(batch.summary)}</p>}
           <NextSteps steps={batch.next} />
           <Facts batch={batch} />
         </li>
@@ -113,6 +114,7 @@ function Facts({ batch }: { readonly batch: BatchReport }) {
 }
 
 function Seasons({ log }: { readonly log: LogReport }) {
+  const words = useWords();
   const link = useLink();
   return (
     <section id="seasons">
@@ -122,7 +124,7 @@ function Seasons({ log }: { readonly log: LogReport }) {
           {log.seasons.map(({ slug, season, summary }) => (
             <li key={slug}>
               <p class="entry-title"><a href={link(`seasons/${slug}.html`)}><bdi>{season}</bdi></a></p>
-              <p>{printedWords(shortened(summary, LONGEST_SUMMARY))}</p>
+              <p>{words(shortened(summary, LONGEST_SUMMARY))}</p>
             </li>
           ))}
         </ul>

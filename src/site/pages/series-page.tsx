@@ -3,8 +3,8 @@ import { ComparisonTable } from "../components/comparison-table.js";
 import { useLink } from "../page/page-context.js";
 import { pageFile } from "../page/page-file.js";
 import type { Site } from "../page/site.js";
+import { useWords } from "../page/use-words.js";
 import type { SiteFile } from "../site-file.js";
-import { printedWords } from "../text/printed-words.js";
 import { printedDate } from "../text/printed-date.js";
 
 /** One beer, version after version: what was changed, what it did. */
@@ -35,16 +35,17 @@ function Series({ name, versions }: { readonly name: string; readonly versions: 
 }
 
 function Version({ version }: { readonly version: BatchReport }) {
+  const words = useWords();
   const link = useLink();
   const { slug, batch, title, brewed, status, summary, comparison } = version;
   return (
     <section>
       <h2><a href={link(`batches/${slug}.html`)}><bdi>{batch}</bdi> <bdi>{title}</bdi></a></h2>
       <p class="overline">{status === "planned" ? "To be brewed" : "Brewed"} {printedDate(brewed)}, {status}</p>
-      {summary === "" ? null : <p>{printedWords(summary)}</p>}
+      {summary === "" ? null : <p>{words(summary)}</p>}
       {comparison === undefined ? null : (
         <>
-          <p>{comparison.says}</p>
+          <p>{words(comparison.says)}</p>
           <ComparisonTable comparison={comparison} batch={batch} />
         </>
       )}

@@ -4,6 +4,7 @@ import { Lead } from "../components/lead.js";
 import { Swatch } from "../components/swatch.js";
 import { brewDayPath } from "../page-paths.js";
 import { useLink } from "../page/page-context.js";
+import { useWords } from "../page/use-words.js";
 import { printedDate } from "../text/printed-date.js";
 import { PART_FIGURES } from "../views/part-figures.js";
 import type { FigureRow } from "../views/figure-rows.js";
@@ -62,7 +63,7 @@ function ShortRow({ row, report }: { readonly row: FigureRow; readonly report: B
         {row.measured !== undefined ? <Figure {...row.measured} working={row.working} /> : null}
         {row.measured === undefined && row.planned !== undefined ? <Figure {...row.planned} basis="planned" saysBasis working={row.plannedWorking} /> : null}
         {row.id === "color" && report.swatch !== undefined ? (
-          <span class="row-note"><Swatch swatch={report.swatch} /> through <Figure value={report.swatch.glassCm} unit="cm" decimals={0} /> of beer</span>
+          <span class="row-note"><Swatch swatch={report.swatch} /> through <Figure value={report.swatch.glassCm} unit="cm" /> of beer</span>
         ) : null}
       </td>
     </tr>
@@ -93,6 +94,7 @@ function stateWords({ state, when }: NextStep): string {
 
 /** What an open batch needs, and when. */
 export function NextSteps({ steps }: { readonly steps: readonly NextStep[] }) {
+  const words = useWords();
   if (steps.length === 0) return null;
   return (
     <div class="next-steps">
@@ -100,7 +102,7 @@ export function NextSteps({ steps }: { readonly steps: readonly NextStep[] }) {
       <ul>
         {steps.map((step) => (
           <li key={`${step.id} ${step.when}`}>
-            <b>{step.step}</b>, {stateWords(step)}. {step.says}
+            <b>{step.step}</b>, {stateWords(step)}. {words(step.says)}
           </li>
         ))}
       </ul>

@@ -6,9 +6,11 @@ import { checksOf } from "../views/part-checks.js";
 import { PART_FIGURES } from "../views/part-figures.js";
 import { chartOf, rowsOf, type BatchView } from "./batch-view.js";
 import { Part } from "./part.js";
+import { useWords } from "../page/use-words.js";
 
 /** Dose, oil, contact and temperature in contact, and what the log shows against the plan. */
 export function DryHopPart({ view }: { readonly view: BatchView }) {
+  const words = useWords();
   const { dryHops, figures } = view.report;
   const none = dryHops.length === 0 && figures["dry-hop-mass"] !== undefined;
   const chart = chartOf(view, "contact-temperature");
@@ -20,7 +22,7 @@ export function DryHopPart({ view }: { readonly view: BatchView }) {
       {none ? null : <FigureTable rows={rowsOf(view, PART_FIGURES.dryHop)} caption={dryHops.length > 1 ? "All additions together" : "The dry hop"} />}
       {dryHops.length === 0 ? null : <AdditionTable dryHops={dryHops} />}
       {chart === undefined ? null : <ChartFigure {...chart} />}
-      {notes.map((note) => <p key={note} class="log-note">{note}</p>)}
+      {notes.map((note) => <p key={note} class="log-note">{words(note)}</p>)}
       <CheckList checks={checksOf(view.report, "dry-hop")} />
     </Part>
   );

@@ -6,9 +6,11 @@ import { checksOf } from "../views/part-checks.js";
 import { PART_FIGURES } from "../views/part-figures.js";
 import { chartOf, rowsOf, type BatchView } from "./batch-view.js";
 import { Part } from "./part.js";
+import { useWords } from "../page/use-words.js";
 
 /** Temperature and gravity against time, every event, and the figures of fermentation and crash. */
 export function HappenedPart({ view }: { readonly view: BatchView }) {
+  const words = useWords();
   const { timeline } = view.report;
   const chart = chartOf(view, "fermentation");
   return (
@@ -20,7 +22,7 @@ export function HappenedPart({ view }: { readonly view: BatchView }) {
         {chart === undefined ? null : <ChartFigure {...chart} />}
         <EventTable events={timeline?.events ?? []} />
       </div>
-      {(timeline?.notes ?? []).map((note) => <p key={note} class="log-note">{note}</p>)}
+      {(timeline?.notes ?? []).map((note) => <p key={note} class="log-note">{words(note)}</p>)}
       <FigureTable rows={rowsOf(view, PART_FIGURES.fermentation)} caption="Fermentation" />
       <FigureTable rows={rowsOf(view, PART_FIGURES.crash)} caption="The crash" />
       <CheckList checks={checksOf(view.report, "what-happened")} />

@@ -8,9 +8,11 @@ import { checksOf } from "../views/part-checks.js";
 import { PART_FIGURES } from "../views/part-figures.js";
 import { chartOf, rowsOf, type BatchView } from "./batch-view.js";
 import { Part } from "./part.js";
+import { useWords } from "../page/use-words.js";
 
 /** From fermenter to package, litre by litre. */
 export function LedgerPart({ view }: { readonly view: BatchView }) {
+  const words = useWords();
   const { ledgerDetail: ledger } = view.report;
   const chart = chartOf(view, "ledger");
   return (
@@ -19,10 +21,10 @@ export function LedgerPart({ view }: { readonly view: BatchView }) {
         <p>The volumes don’t say yet. <code>fermenter.volume</code> opens the ledger; <code>transfer</code> and <code>package</code> close it.</p>
       ) : (
         <>
-          {chart === undefined ? <p>{ledger.says}</p> : <ChartFigure {...chart} />}
+          {chart === undefined ? <p>{words(ledger.says)}</p> : <ChartFigure {...chart} />}
           {ledger.hopLoss === undefined ? null : (
             <MarginNote>
-              Hops of this mass and form hold <Figure value={ledger.hopLoss.low} low={ledger.hopLoss.low} high={ledger.hopLoss.high} unit="L" /> of beer: {ledger.hopLoss.source}.
+              Hops of this mass and form hold <Figure value={ledger.hopLoss.low} low={ledger.hopLoss.low} high={ledger.hopLoss.high} unit="L" /> of beer: {words(ledger.hopLoss.source)}.
             </MarginNote>
           )}
           <LedgerTable ledger={ledger} />

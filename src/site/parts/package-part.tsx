@@ -8,6 +8,7 @@ import { PART_FIGURES } from "../views/part-figures.js";
 import { workingPath } from "../views/working-path.js";
 import { rowsOf, type BatchView } from "./batch-view.js";
 import { Part } from "./part.js";
+import { useWords } from "../page/use-words.js";
 
 /** Pressure or sugar, oxygen, and what to be careful of. */
 export function PackagePart({ view }: { readonly view: BatchView }) {
@@ -25,13 +26,14 @@ export function PackagePart({ view }: { readonly view: BatchView }) {
 }
 
 function Packed({ packed, view }: { readonly packed: PackageReport; readonly view: BatchView }) {
+  const words = useWords();
   return (
     <>
       <p>
         {packed.date === undefined ? "Packaged" : `On ${printedDate(packed.date)}`} into {vessels(packed)}
         {packed.litres === undefined ? ", volume not recorded" : <>, <Figure value={packed.litres} unit="L" /></>}
         {packed.temperatureC === undefined ? null : <> at <Figure value={packed.temperatureC} unit="C" /></>}
-        {packed.purge === undefined ? ". How air was kept out isn’t recorded." : `. Air kept out: ${packed.purge}.`}
+        {packed.purge === undefined ? ". How air was kept out isn’t recorded." : `. Air kept out: ${words(packed.purge)}.`}
       </p>
       <p><Carbonation packed={packed} /></p>
       {view.report.packages.length > 1 ? <OwnFigures packed={packed} view={view} /> : null}

@@ -2,6 +2,7 @@ import { FIGURE_TABLE } from "../../report/index.js";
 import { NotMeasured } from "../components/figure.js";
 import { Working } from "../components/working.js";
 import { useLink } from "../page/page-context.js";
+import { useWords } from "../page/use-words.js";
 import { figureRows, missingByReason } from "../views/figure-rows.js";
 import { indexWorking } from "../views/working-index.js";
 import type { BatchView } from "./batch-view.js";
@@ -11,6 +12,7 @@ const EVERY_FIGURE: ReadonlySet<string> = new Set(FIGURE_TABLE.map(({ id }) => i
 
 /** Every figure with its relation, its inputs down to the readings, its uncertainty and its source. */
 export function WorkingPart({ view }: { readonly view: BatchView }) {
+  const words = useWords();
   const { report } = view;
   const link = useLink();
   const index = indexWorking(report);
@@ -21,7 +23,7 @@ export function WorkingPart({ view }: { readonly view: BatchView }) {
         {report.working.length === 0 ? " No figure could be worked out from what is recorded." : null}{" "}
         <a href={link("methods/index.html")}>All methods</a>.
       </p>
-      {report.assumptions.map((assumption) => <p key={assumption} class="assumption">{assumption}</p>)}
+      {report.assumptions.map((assumption) => <p key={assumption} class="assumption">{words(assumption)}</p>)}
       {report.working.map((working) => <Working key={working.id} working={working} figure={report.figures[working.id]} index={index} />)}
       <NeverMeasured view={view} />
     </Part>

@@ -1,0 +1,14 @@
+import { wordsInUnits, type UnitSystem } from "../../units/index.js";
+import { printedWords } from "../text/printed-words.js";
+import { usePage } from "./page-context.js";
+
+/** Sentences of a report as this page prints them: dates and degrees set, the club's units first. */
+export function useWords(): (text: string) => string {
+  const { units } = usePage();
+  return (text) => wordsFor(units, text);
+}
+
+/** The same outside a page's components: for its description, and for the words of its charts. */
+export function wordsFor(units: UnitSystem, text: string): string {
+  return wordsInUnits(printedWords(text), units);
+}
