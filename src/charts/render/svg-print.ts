@@ -1,5 +1,6 @@
 import { CHART_FONT, TYPE_PX } from "../theme.js";
-import { readShapes, type Shape } from "./svg-shapes.js";
+import type { Shape } from "./scene-shapes.js";
+import { escapeText } from "./svg-text.js";
 
 /** What a drawing is called, for those who hear it. */
 export interface Naming {
@@ -10,14 +11,13 @@ export interface Naming {
   readonly description: string;
 }
 
-/** A drawing as Vega prints it → inline SVG that is named, scales with its column and is as short as it can be. */
-export function printSvg(svg: string, size: { readonly width: number; readonly height: number }, naming: Naming): string {
+/** The shapes of a drawing → inline SVG that is named, scales with its column and is as short as it can be. */
+export function printSvg(shapes: readonly Shape[], size: { readonly width: number; readonly height: number }, naming: Naming): string {
   const id = naming.idPrefix;
-  const shapes = readShapes(svg, `${TYPE_PX}px`);
   return `<svg class="chart ${naming.className}" viewBox="0 0 ${size.width} ${size.height}" role="img" aria-labelledby="${id}-title ${id}-desc"`
     + ` fill="none" font-family="${CHART_FONT}" font-size="${TYPE_PX}">`
     + `<title id="${id}-title">${escapeText(naming.title)}</title><desc id="${id}-desc">${escapeText(naming.description)}</desc>`
-    + `${withoutControls(printShapes(shapes))}</svg>`;
+    + `${printShapes(shapes)}</svg>`;
 }
 
 /** Neighbours drawn alike are printed together. */
@@ -33,14 +33,4 @@ function printShapes(shapes: readonly Shape[]): string {
     from = to;
   }
   return text;
-}
-
-function escapeText(text: string): string {
-  return withoutControls(text).replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
-}
-
-/** Characters that no document may hold, whatever a record says. */
-function withoutControls(text: string): string {
-  // eslint-disable-next-line no-control-regex -- control characters are what is looked for
-  return text.replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f]/g, "");
 }

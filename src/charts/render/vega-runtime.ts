@@ -1,10 +1,11 @@
-import type { Runtime } from "vega";
+import type { View } from "vega";
 import type { TopLevelSpec } from "vega-lite";
+import { readScene, type Scene, type SceneTools, type Shape } from "./scene-shapes.js";
 
 type VegaModules = readonly [vega: typeof import("vega"), vegaLite: typeof import("vega-lite")];
 
 let modules: Promise<VegaModules> | undefined;
-const runtimes = new Map<string, Runtime>();
+const views = new Map<string, View>();
 
 /** A spec as layered-spec builds it, seen as what differs between charts and what doesn't. */
 interface Parts {
@@ -16,46 +17,56 @@ interface Parts {
 }
 
 /** Exported by Vega, missing from its types. */
-interface TextMetrics {
+interface Untyped extends SceneTools {
   readonly textMetrics: { readonly canvas: (use: boolean) => void };
 }
 
 /** Vega takes a quarter of a second to load: only a build that has something to draw pays for it. */
 function loadVega(): Promise<VegaModules> {
-  modules ??= Promise.all([import("vega"), import("vega-lite")]);
+  modules ??= Promise.all([import("vega"), import("vega-lite")]).then((loaded) => {
+    // Texts are measured alike on every machine, whether or not it can draw on a canvas.
+    (loaded[0] as unknown as Untyped).textMetrics.canvas(false);
+    return loaded;
+  });
   return modules;
 }
 
+/** Specs are drawn one after the other, since they share views. */
+let before: Promise<unknown> = Promise.resolve();
+
 /**
- * Draws a spec as Vega prints it. Specs that differ in data, params and size alone share one compiled runtime.
+ * Draws a spec. Specs that differ in data, params and size alone share one view, since setting up a view
+ * takes longer than drawing with it.
  *
  * @throws Error when the spec doesn't compile without a warning: that is a bug in a chart
  */
-export async function drawSpec(spec: TopLevelSpec): Promise<string> {
-  const [vega] = await loadVega();
-  const parts = spec as unknown as Parts;
-  const view = new vega.View(await runtimeOf(spec), { renderer: "none", loader: refusingLoader(vega) });
-  // Texts are measured alike on every machine, whether or not it can draw on a canvas.
-  (vega as unknown as TextMetrics).textMetrics.canvas(false);
-  vega.resetSVGDefIds();
-  for (const [name, rows] of Object.entries(parts.datasets)) view.data(name, rows.map((row) => ({ ...row })));
-  for (const { name, value } of parts.params) view.signal(name, value);
-  try {
-    return await view.width(parts.width).height(parts.height).padding(parts.padding).toSVG();
-  } finally {
-    view.finalize();
-  }
+export function drawSpec(spec: TopLevelSpec): Promise<readonly Shape[]> {
+  const drawn = before.then(() => drawNow(spec));
+  before = drawn.catch(() => undefined);
+  return drawn;
 }
 
-async function runtimeOf(spec: TopLevelSpec): Promise<Runtime> {
+async function drawNow(spec: TopLevelSpec): Promise<readonly Shape[]> {
+  const [vega] = await loadVega();
+  const parts = spec as unknown as Parts;
+  const view = await viewOf(spec);
+  for (const [name, rows] of Object.entries(parts.datasets)) view.data(name, rows.map((row) => ({ ...row })));
+  for (const { name, value } of parts.params) view.signal(name, value);
+  await view.width(parts.width).height(parts.height).padding(parts.padding).runAsync();
+  const scene = (view.scenegraph() as unknown as { readonly root: Scene }).root;
+  return readScene(scene, parts.padding.left, parts.padding.top, vega as unknown as Untyped);
+}
+
+async function viewOf(spec: TopLevelSpec): Promise<View> {
   const skeleton = skeletonOf(spec);
   const key = JSON.stringify(skeleton);
-  const known = runtimes.get(key);
+  const known = views.get(key);
   if (known !== undefined) return known;
   const [vega, vegaLite] = await loadVega();
   const runtime = vega.parse(vegaLite.compile(skeleton, { logger: strictLogger() }).spec);
-  runtimes.set(key, runtime);
-  return runtime;
+  const view = new vega.View(runtime, { renderer: "none", loader: refusingLoader(vega) });
+  views.set(key, view);
+  return view;
 }
 
 function skeletonOf(spec: TopLevelSpec): TopLevelSpec {
