@@ -64,10 +64,14 @@ DIR is the log's folder (default: the current one). The log is never written to.
 ${AS_OF_HELP}
 
 A batch gives, for each tasting its record plans (one without results), the choice of
-test with what so many tasters can find, a pouring sheet, a ballot a taster, and the key.
+test with what so many tasters can find, a pouring sheet, a ballot a taster, and the key;
+and slips for the bottles of its entries. A competition gives the registrar's list, pull
+sheets, cup labels, a score sheet a judge and entry, flight and best-of-show sheets; once
+scores are in, and not public, each entry's feedback.
 Open index.html in a browser and print from there, on A4 or Letter.
 
-Exit 1: the record, or a file all records share, has errors; nothing is written.`,
+Exit 1: the record, or a file all records share, has errors, or nobody can be found to judge
+a flight who has no entry in it; nothing is written.`,
   },
   {
     name: "new", usage: "new log|batch|competition NAME", says: "write a commented starting point; never overwrites",

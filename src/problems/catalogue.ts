@@ -281,6 +281,18 @@ export const CATALOGUE = {
     ({ line, what }: { line: number; what: string }) => ({ expected: `each ${what} once a judge`, fix: `The same is on line ${line}: correct one of the two` })),
   "competition/batch-unknown": error("A batch that isn't in the log", "`batch` links an entry with a batch of this log; leave it empty for beers brewed elsewhere.",
     (given: Suggestion) => ({ expected: "a batch number of this log, or nothing", fix: orNearest(given, "Correct the number, or leave the cell empty") })),
+  "competition/no-entries": error("A competition without entries", "Sheets are made from the entries in entries.csv.",
+    () => ({ expected: "at least one row in entries.csv", fix: "Register the entries: one row each, with entry, style and brewer", found: "no entries" })),
+  "competition/seed-missing": error("No seed to draw from", "Codes and flights that aren't recorded are drawn from `seed`, so that drawing again gives the same ones.",
+    () => ({ expected: "seed: any word, as long as codes or flights are to be drawn", fix: "Add it to index.md, such as seed: harbour-2026; or write a code and a flight for each entry", found: "" })),
+  "competition/codes-run-out": error("More entries than blind codes", "Three digits hold only so many codes that nobody misreads.",
+    ({ most }: { most: string }) => ({ expected: `at most ${most} entries`, fix: "Split the competition in two folders, or write the codes in entries.csv yourself" })),
+  "competition/entry-without-flight": error("An entry that fits in no flight", "Every flight recorded in judges.csv has a judge whose own entry this is.",
+    ({ entries }: { entries: string }) => ({ expected: `a flight for ${entries} without its own brewer as judge`, fix: "Move a judge in judges.csv to another flight, or write the entry's flight yourself", found: "none" })),
+  "competition/assignment-impossible": error("A flight that can't have two judges", "Nobody judges a flight that holds their own beer, and one judge alone is no judgement.",
+    ({ flight, free, barred }: { flight: string; free: string; barred: string }) => ({
+      expected: `two judges or more for flight ${flight} without an entry of their own in it`,
+      fix: `Own entries keep from it: ${barred}. Ask another judge, or move an entry to another flight`, found: free })),
   "competition/file-missing": error("A competition's file is missing", "A competition is a folder with index.md in it.",
     () => ({ expected: "a file index.md with name and date", fix: "Start one: gylebook new competition NAME", found: "" })),
 };

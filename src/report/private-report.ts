@@ -1,5 +1,6 @@
 import type { BatchRecord, CivilTime, CompetitionRecord, Log } from "../records/index.js";
 import { clubReport } from "./club-report.js";
+import { privateCompetition, slipsOf } from "./competition/private-competition.js";
 import type { PrivateReport } from "./types.js";
 
 /** What sheets are wanted for: one batch, published or not, or one competition, released or not. */
@@ -13,7 +14,7 @@ export type PrivateTarget =
  */
 export function buildPrivateReport(log: Log, target: PrivateTarget, asOf: CivilTime): PrivateReport {
   const shared = { kind: target.kind, slug: target.record.slug, club: clubReport(log, asOf) };
-  if (target.kind === "competition") return { ...shared, name: target.record.slug, title: target.record.data.name, tastings: [] };
+  if (target.kind === "competition") return { ...shared, name: target.record.slug, title: target.record.data.name, tastings: [], ...privateCompetition(target.record, log) };
   const { batch, title } = target.record.data;
-  return { ...shared, name: batch, title, tastings: [] };
+  return { ...shared, name: batch, title, tastings: [], ...slipsOf(target.record, log, asOf) };
 }

@@ -14,3 +14,4 @@ export type * from "./types/season-types.js";
 export type * from "./types/private-types.js";
 export type * from "./types/competition-types.js";
 export type * from "./types/entry-types.js";
+export type * from "./types/day-types.js";

@@ -42,7 +42,7 @@ function Feedback({ competition, entry }: FeedbackProps) {
   );
 }
 
-function resultWords({ maximum }: CompetitionReport, { place, flight, score, bestOfShow }: CompetitionEntry): string {
+export function resultWords({ maximum }: CompetitionReport, { place, flight, score, bestOfShow }: CompetitionEntry): string {
   const table = flight === undefined ? "" : ` in flight ${flight}`;
   const won = place === undefined ? `No place${table}` : `${printedPlace(place)}${table}`;
   const best = bestOfShow === undefined ? "" : `, ${printedPlace(bestOfShow)} in best of show`;
