@@ -7,13 +7,16 @@ import type { AxeResults } from "axe-core";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { beforeAll, describe, expect, inject, test } from "vitest";
 import { openBrowser } from "./browser.js";
+import { choosePages } from "./page-choice.js";
 import { pagesOf } from "./site-files.js";
+import { walk } from "./walk.js";
 
 declare const axe: { run: (options?: object) => Promise<AxeResults> };
 
 const site = inject("demoSite");
-const pages = pagesOf(site);
+const chosen = choosePages(site);
 const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+const addressOf = (file: string): string => pathToFileURL(path.join(site, file)).href;
 
 let browser: Browser;
 beforeAll(async () => {
@@ -21,136 +24,103 @@ beforeAll(async () => {
   return () => browser.close();
 });
 
-/** Two pages are open at a time, since the browser draws each in a process of its own. */
-const OPEN_AT_ONCE = 2;
-
-/** Opens every page and lists what `look` finds wrong. */
-async function lookAtAll(options: BrowserContextOptions, look: (page: Page, file: string) => Promise<readonly string[]>, files: readonly string[] = pages): Promise<string[]> {
-  const context = await browser.newContext(options);
-  const wrong: string[] = [];
-  const waiting = [...files];
-  const lookOn = async (): Promise<void> => {
-    const page = await context.newPage();
-    for (let file = waiting.shift(); file !== undefined; file = waiting.shift()) {
-      await page.goto(pathToFileURL(path.join(site, file)).href, { waitUntil: "load" });
-      const where = file;
-      const found = await look(page, where);
-      wrong.push(...found.map((what) => `${where}: ${what}`));
+/** How far what is shown moved by itself since the page began to open, while it is scrolled through: 0 is none. */
+function measureShift(page: Page): Promise<number> {
+  return page.evaluate(async () => {
+    let total = 0;
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries()) total += (entry as PerformanceEntry & { readonly value: number }).value;
+    }).observe({ type: "layout-shift", buffered: true });
+    for (let y = 0; y < document.documentElement.scrollHeight; y += 600) {
+      scrollTo(0, y);
+      await new Promise((resolve) => requestAnimationFrame(resolve));
     }
-  };
-  await Promise.all(Array.from({ length: OPEN_AT_ONCE }, lookOn));
-  await context.close();
-  return wrong.sort();
+    await new Promise((resolve) => setTimeout(resolve, 50));
+    return total;
+  });
 }
 
-/** One page of each kind, and all of those that a log shapes most. */
-function onePerKind(): string[] {
-  const kinds = new Map<string, string>();
-  for (const file of pages) {
-    const kind = file.startsWith("batches/") ? file.replace(/^batches\/(.*?)(-sheet|-entry|-brew-day)?\.html$/, (_whole, name: string, suffix = "") => `batches/${name === "index" ? name : ""}${String(suffix)}`) : path.dirname(file) === "." ? file : path.dirname(file);
-    kinds.set(kind, kinds.get(kind) ?? file);
+async function listViolations(page: Page): Promise<string[]> {
+  await page.evaluate(axeSource);
+  const { violations } = await page.evaluate(() => axe.run({ resultTypes: ["violations"] }));
+  return violations.flatMap(({ id, help, nodes }) => nodes.slice(0, 3).map(({ target, html }) => `axe: ${id} (${help}) at ${target.join(" ")}: ${html.slice(0, 120)}`));
+}
+
+async function listOverflow(page: Page, widths: readonly number[]): Promise<string[]> {
+  const found: string[] = [];
+  for (const width of widths) {
+    await page.setViewportSize({ width, height: 740 });
+    const overflowPx = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    if (overflowPx > 0) found.push(`${overflowPx} px too wide at ${width} px`);
   }
-  return [...kinds.values()];
+  return found;
 }
 
-/** Pages of methods are made from one template and the program's own text: some stand for all. */
-function shapedByLog(): string[] {
-  const isMethod = (file: string): boolean => /^methods\/(?!index)/.test(file);
-  return pages.filter((file) => !isMethod(file)).concat(pages.filter(isMethod).filter((_file, index) => index % 6 === 0));
-}
-
-describe("every page of the demo in a browser", () => {
-  const findViolations = async (page: Page): Promise<string[]> => {
-    await page.evaluate(axeSource);
-    const { violations } = await page.evaluate(() => axe.run({ resultTypes: ["violations"] }));
-    return violations.flatMap(({ id, help, nodes }) => nodes.slice(0, 3).map(({ target, html }) => `${id} (${help}) at ${target.join(" ")}: ${html.slice(0, 120)}`));
-  };
-
-  test("axe finds nothing on light paper, on any page that the log shapes and on every sixth method's", async () => {
-    expect(await lookAtAll({ colorScheme: "light", viewport: { width: 1280, height: 900 } }, findViolations, shapedByLog())).toEqual([]);
-  });
-
-  test("axe finds nothing on dark paper and on a phone, one page of each kind", async () => {
-    expect(await lookAtAll({ colorScheme: "dark", viewport: { width: 360, height: 740 } }, findViolations, onePerKind())).toEqual([]);
-  });
-
-  const findOverflow = async (page: Page): Promise<string[]> => {
-    const overflow = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-    return overflow > 0 ? [`${overflow} px too wide`] : [];
-  };
-
-  test("nothing makes a page scroll sideways at 320 px", async () => {
-    expect(await lookAtAll({ viewport: { width: 320, height: 740 } }, findOverflow)).toEqual([]);
-  });
-
-  test.each([360, 768, 1280])("nor at %i px, one page of each kind", async (width) => {
-    expect(await lookAtAll({ viewport: { width, height: 740 } }, findOverflow, onePerKind())).toEqual([]);
-  });
-
-  test("nothing moves while a page opens and is scrolled through", async () => {
-    expect(await lookAtAll({ viewport: { width: 412, height: 800 } }, async (page) => {
-      const shift = await page.evaluate(async () => {
-        let total = 0;
-        const add = (list: PerformanceObserverEntryList): void => {
-          for (const entry of list.getEntries()) total += (entry as PerformanceEntry & { readonly value: number }).value;
-        };
-        const observer = new PerformanceObserver(add);
-        observer.observe({ type: "layout-shift", buffered: true });
-        for (let y = 0; y < document.documentElement.scrollHeight; y += 600) {
-          scrollTo(0, y);
-          await new Promise((resolve) => requestAnimationFrame(resolve));
-        }
-        await new Promise((resolve) => setTimeout(resolve, 50));
-        return total;
-      });
-      return shift > 0 ? [`layout shift ${shift}`] : [];
-    }, onePerKind())).toEqual([]);
-  });
-
-  test("the check above sees a shift where there is one", async () => {
-    const page = await browser.newPage();
-    await page.setContent("<!doctype html><title>x</title><p id=p>moves</p>");
-    const shift = await page.evaluate(async () => {
-      let total = 0;
-      new PerformanceObserver((list) => {
-        for (const entry of list.getEntries()) total += (entry as PerformanceEntry & { readonly value: number }).value;
-      }).observe({ type: "layout-shift", buffered: true });
-      await new Promise((resolve) => setTimeout(resolve, 100));
-      document.body.insertAdjacentHTML("afterbegin", "<div style='height:200px'></div>");
-      await new Promise((resolve) => setTimeout(resolve, 100));
-      return total;
-    });
-    expect(shift).toBeGreaterThan(0);
-    await page.close();
-  });
-
-  test("no script of ours fails", async () => {
-    const context = await browser.newContext();
-    const page = await context.newPage();
-    const errors: string[] = [];
+/** Everything that is wrong with the chosen pages: what moves, what axe finds, what is too wide, which script fails. */
+async function listFaults(options: BrowserContextOptions, widths: readonly number[]): Promise<string[]> {
+  const errors: string[] = [];
+  const faults = await walk({ browser, options, files: chosen, addressOf }, async (page) => {
+    const shift = await measureShift(page);
+    const violations = await listViolations(page);
+    return [...shift > 0 ? [`layout shift ${shift}`] : [], ...violations, ...await listOverflow(page, widths)];
+  }, (page) => {
     page.on("pageerror", (error) => errors.push(`${page.url()}: ${error.message}`));
     page.on("console", (message) => { if (message.type() === "error") errors.push(`${page.url()}: ${message.text()}`); });
-    for (const file of onePerKind()) await page.goto(pathToFileURL(path.join(site, file)).href);
-    await context.close();
-    expect(errors).toEqual([]);
+  });
+  return [...[...faults].flatMap(([file, found]) => found.map((what) => `${file}: ${what}`)), ...errors];
+}
+
+describe("pages of every kind and state, and whatever shows something the others don't", () => {
+  test("are many, and of each kind", () => {
+    expect(chosen.length).toBeGreaterThan(15);
+    for (const kind of [/^index\.html$/, /^batches\/index\.html$/, /^batches\/[a-z]+-\d+\.html$/, /-sheet\.html$/, /-brew-day\.html$/, /^seasons\//, /^series\//, /^hops\//, /^methods\//, /^help\//, /^404\.html$/]) {
+      expect(chosen.some((file) => kind.test(file)), String(kind)).toBe(true);
+    }
   });
 
-  test("a batch's sheets print on one page", async () => {
-    const sheets = pages.filter((file) => /-(?:sheet|brew-day)\.html$/.test(file));
-    expect(sheets.length).toBeGreaterThan(10);
-    const wrong = await lookAtAll({}, async (page) => {
-      const count = printedPages(await page.pdf({ format: "A4", preferCSSPageSize: true }));
-      return count === 1 ? [] : [`${count} pages`];
-    }, sheets);
-    expect(wrong).toEqual([]);
+  test("open on light paper without a shift, a failing script, anything axe finds or anything too wide", async () => {
+    expect(await listFaults({ colorScheme: "light", viewport: { width: 1280, height: 900 } }, [1280, 768])).toEqual([]);
   });
 
-  test("the count above sees two pages where there are two", async () => {
+  test("and so on dark paper on a phone", async () => {
+    expect(await listFaults({ colorScheme: "dark", viewport: { width: 360, height: 740 } }, [360, 320])).toEqual([]);
+  });
+});
+
+describe("the looks above see what is wrong where it is", () => {
+  test("a shift", async () => {
     const page = await browser.newPage();
-    await page.setContent("<!doctype html><title>x</title><p>one</p><p style='break-before: page'>two</p>");
-    expect(printedPages(await page.pdf())).toBe(2);
+    await page.setContent("<!doctype html><title>x</title><p id=p>moves</p>");
+    await page.evaluate(() => new Promise((resolve) => setTimeout(resolve, 100)));
+    await page.evaluate(() => document.body.insertAdjacentHTML("afterbegin", "<div style='height:200px'></div>"));
+    await page.evaluate(() => new Promise((resolve) => setTimeout(resolve, 100)));
+    expect(await measureShift(page)).toBeGreaterThan(0);
     await page.close();
   });
+
+  test("a picture without words, pale text, and a line that is too long", async () => {
+    const page = await browser.newPage();
+    await page.setContent("<!doctype html><html lang=en><title>x</title><main><h1>x</h1><img src='data:,'><p style='color:#ccc;width:900px'>pale</p></main>");
+    const violations = await listViolations(page);
+    expect(violations.some((found) => found.startsWith("axe: image-alt"))).toBe(true);
+    expect(violations.some((found) => found.startsWith("axe: color-contrast"))).toBe(true);
+    expect(await listOverflow(page, [1280, 320])).toEqual([expect.stringMatching(/px too wide at 320 px/)]);
+    await page.close();
+  });
+});
+
+test("a batch's sheets print on one page", async () => {
+  const sheets = pagesOf(site).filter((file) => /-(?:sheet|brew-day)\.html$/.test(file));
+  expect(sheets.length).toBeGreaterThan(10);
+  const counts = await walk({ browser, files: sheets, addressOf }, async (page) => printedPages(await page.pdf({ format: "A4", preferCSSPageSize: true })));
+  expect([...counts].filter(([, count]) => count !== 1)).toEqual([]);
+});
+
+test("the count above sees two pages where there are two", async () => {
+  const page = await browser.newPage();
+  await page.setContent("<!doctype html><title>x</title><p>one</p><p style='break-before: page'>two</p>");
+  expect(printedPages(await page.pdf())).toBe(2);
+  await page.close();
 });
 
 /** Page objects of a PDF as this browser writes them: uncompressed. PDF 32000-1:2008, 7.7.3.3. */

@@ -14,6 +14,9 @@ beforeAll(async () => {
   return () => browser.close();
 });
 
+/** A preview takes well under a second; a machine that runs other tests beside takes longer. */
+const PATIENCE = { timeout: 60_000 };
+
 interface Served { readonly log: string; readonly address: string; readonly printed: () => string }
 
 /** A log of one record, served until the test ends. */
@@ -50,16 +53,16 @@ describe("gylebook serve, in a browser", () => {
     expect(await page.title()).toContain("First title");
 
     await writeFile(file, record("Second title"));
-    await page.waitForFunction(() => document.title.includes("Second title"), undefined, { timeout: 5000 });
+    await page.waitForFunction(() => document.title.includes("Second title"), undefined, PATIENCE);
 
     await writeFile(file, record("Third title").replace("brewed: 2026-03-01", "brewed: 2026-02-30"));
     const banner = page.getByRole("alert");
-    await banner.waitFor({ timeout: 5000 });
+    await banner.waitFor(PATIENCE);
     expect(await banner.textContent()).toContain("batches/p-1.md:4:9  brewed: expected");
     expect(await page.title()).toContain("Second title");
 
     await writeFile(file, record("Third title"));
-    await page.waitForFunction(() => document.title.includes("Third title"), undefined, { timeout: 5000 });
+    await page.waitForFunction(() => document.title.includes("Third title"), undefined, PATIENCE);
     expect(await banner.count()).toBe(0);
     await page.close();
   });
@@ -70,7 +73,7 @@ describe("gylebook serve, in a browser", () => {
     await page.goto(`${address}batches/p-1.html`);
     expect(await page.getByRole("alert").textContent()).toContain("batch_number");
     await writeFile(path.join(log, "batches", "p-1.md"), record("Mended"));
-    await page.waitForFunction(() => document.title.includes("Mended"), undefined, { timeout: 5000 });
+    await page.waitForFunction(() => document.title.includes("Mended"), undefined, PATIENCE);
     await page.close();
   });
 
@@ -79,10 +82,10 @@ describe("gylebook serve, in a browser", () => {
     await writeFile(path.join(log, "batches", "p-2.md"), record("Other").replace("P-1", "P-2"));
     const context = await browser.newContext({ javaScriptEnabled: false });
     const page = await context.newPage();
-    await expect.poll(async () => (await page.goto(`${address}batches/p-2.html`))?.status(), { timeout: 5000 }).toBe(200);
+    await expect.poll(async () => (await page.goto(`${address}batches/p-2.html`))?.status(), PATIENCE).toBe(200);
     expect(await page.getByRole("heading", { level: 1 }).textContent()).toContain("Other");
     await rename(path.join(log, "batches", "p-2.md"), path.join(log, "batches", "_p-2.md"));
-    await expect.poll(async () => (await page.goto(`${address}batches/p-2.html`))?.status(), { timeout: 5000 }).toBe(404);
+    await expect.poll(async () => (await page.goto(`${address}batches/p-2.html`))?.status(), PATIENCE).toBe(404);
     await context.close();
   });
 
