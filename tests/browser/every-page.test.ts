@@ -135,9 +135,9 @@ test("served from a sub-folder, pages of every kind get all they ask for there, 
   expect(visits.size).toBeGreaterThan(15);
   expectToStayInside(base, visits);
   for (const [file, { links, requests }] of visits) {
-    const expected = fromDisk.get(file)!;
     const leads = (from: string, addresses: readonly string[]): readonly string[] => addresses.map((address) => address.startsWith(from) ? address.slice(from.length) : address);
-    expect(leads(base, links), file).toEqual(leads(diskBase, expected.links));
-    expect(requests.length, file).toBeGreaterThan(1);
+    expect(leads(base, links), file).toEqual(leads(diskBase, fromDisk.get(file)!.links));
+    // Its style sheet at least; the page for a wrong address stands alone, since it doesn't know where it is shown.
+    expect(requests.length, file).toBeGreaterThan(file === "404.html" ? 0 : 1);
   }
 });
