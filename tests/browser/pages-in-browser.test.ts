@@ -42,7 +42,7 @@ function measureShift(page: Page): Promise<number> {
 
 async function listViolations(page: Page): Promise<string[]> {
   await page.evaluate(axeSource);
-  // Without preload: a page opened from disk can't read its own style sheets' text, and no rule that is on asks for it.
+  // Without preload: a page opened from disk can't read its own style sheets' text, and no rule that is on needs it.
   const { violations } = await page.evaluate(() => axe.run({ resultTypes: ["violations"], preload: false }));
   return violations.flatMap(({ id, help, nodes }) => nodes.slice(0, 3).map(({ target, html }) => `axe: ${id} (${help}) at ${target.join(" ")}: ${html.slice(0, 120)}`));
 }
