@@ -19,10 +19,9 @@ export function instantMs(civil: CivilTime, zone: string): number {
 
 /** Every instant at which a zone's clocks showed a wall time: none in a skipped hour, two in a repeated one. */
 export function instantsOf(wall: number, zone: string): readonly number[] {
-  const steady = steadyOffset(wall, zone);
-  if (steady !== undefined) return [wall - steady];
-  const offsets = new Set([offsetMs(wall - DAY_MS, zone), offsetMs(wall + DAY_MS, zone)]);
-  return [...offsets].map((offset) => wall - offset).filter((instant) => instant + offsetMs(instant, zone) === wall).toSorted((a, b) => a - b);
+  const [before, after] = [offsetMs(wall - DAY_MS, zone), offsetMs(wall + DAY_MS, zone)];
+  if (before === after) return [wall - before];
+  return [wall - before, wall - after].filter((instant) => instant + offsetMs(instant, zone) === wall).toSorted((a, b) => a - b);
 }
 
 /** The wall time a clock set forward would show instead, or undefined when the time existed. */
@@ -43,29 +42,31 @@ export function wallMs({ date, time = NOON }: CivilTime): number {
   return Date.parse(`${date}T${time}Z`);
 }
 
-/** Offsets of a zone by day; undefined for a day near a change of its clocks. */
-const steadyDays = new Map<string, Map<number, number | undefined>>();
-const MOST_DAYS = 20_000;
-
-/** A zone's offset on a day whose clocks don't change the day before or after; found once a day. */
-function steadyOffset(wall: number, zone: string): number | undefined {
-  const day = Math.floor(wall / DAY_MS);
-  let days = steadyDays.get(zone);
-  if (days === undefined || days.size > MOST_DAYS) {
-    days = new Map();
-    steadyDays.set(zone, days);
-  }
-  if (!days.has(day)) days.set(day, offsetAround(day, zone));
-  return days.get(day);
+/** A stretch of time in which a zone's clocks aren't changed. */
+interface Steady {
+  readonly fromMs: number;
+  readonly untilMs: number;
+  readonly offsetMs: number;
 }
 
-function offsetAround(day: number, zone: string): number | undefined {
-  const before = offsetMs((day - 1) * DAY_MS, zone);
-  const after = offsetMs((day + 2) * DAY_MS, zone);
-  const middle = offsetMs(day * DAY_MS + DAY_MS / 2, zone);
-  return before === after && before === middle ? before : undefined;
-}
+/** By zone, the latest asked for first; found once, since a log asks for every row. */
+const steady = new Map<string, Steady[]>();
 
 function offsetMs(instant: number, zone: string): number {
-  return Temporal.Instant.fromEpochMilliseconds(instant).toZonedDateTimeISO(zone).offsetNanoseconds / 1_000_000;
+  const known = steady.get(zone) ?? [];
+  const held = known.find(({ fromMs, untilMs }) => instant >= fromMs && instant < untilMs);
+  if (held !== undefined) return held.offsetMs;
+  const found = steadyAround(instant, zone);
+  steady.set(zone, [found, ...known]);
+  return found.offsetMs;
+}
+
+function steadyAround(instant: number, zone: string): Steady {
+  const at = (ms: number): Temporal.ZonedDateTime => Temporal.Instant.fromEpochMilliseconds(ms).toZonedDateTimeISO(zone);
+  return {
+    // A change at the instant itself counts as before it.
+    fromMs: at(instant + 1).getTimeZoneTransition("previous")?.epochMilliseconds ?? Number.NEGATIVE_INFINITY,
+    untilMs: at(instant).getTimeZoneTransition("next")?.epochMilliseconds ?? Number.POSITIVE_INFINITY,
+    offsetMs: at(instant).offsetNanoseconds / 1_000_000,
+  };
 }
