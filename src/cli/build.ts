@@ -86,7 +86,10 @@ export async function planSite(options: BuildOptions, effects: Effects, progress
 /** A page that is rendered once its charts are drawn. */
 function withCharts(page: SiteFile, drawing: ChartDrawing): PlannedPage {
   return {
-    ...page,
+    path: page.path,
+    get key() {
+      return page.key;
+    },
     render: async () => {
       await drawing.ready(page.path.replace(/\.html$/, ""));
       return page.render();

@@ -21,7 +21,7 @@ export interface BuiltSite {
 }
 
 /** A short hash of a file's content. */
-export function contentHash(content: string | Uint8Array): string {
+function contentHash(content: string | Uint8Array): string {
   return createHash("sha256").update(content).digest("hex");
 }
 
@@ -73,11 +73,27 @@ export async function builtBefore(out: string, inputs: string | undefined, now: 
 }
 
 function isAsWritten(out: string, written: BuiltSite["files"]): boolean {
-  const files = readdirSync(out, { recursive: true, withFileTypes: true })
+  const files = filesOf(out);
+  return files.length === Object.keys(written).length && files.every((file) => written[file] === hashOfFile(out, file));
+}
+
+function filesOf(out: string): string[] {
+  return readdirSync(out, { recursive: true, withFileTypes: true })
     .filter((entry) => !entry.isDirectory())
     .map((entry) => path.relative(out, path.join(entry.parentPath, entry.name)).replaceAll(path.sep, "/"))
     .filter((file) => file !== MARKER);
-  return files.length === Object.keys(written).length && files.every((file) => written[file] === contentHash(readFileSync(path.join(out, file))));
+}
+
+const hashOfFile = (out: string, file: string): string => contentHash(readFileSync(path.join(out, file)));
+
+/**
+ * Path in a site that was just written → hash of the file's content. Read back from the disk: of bytes a hash
+ * costs next to nothing, and a text would first have to be turned into them once more.
+ *
+ * @param out absolute path
+ */
+export function hashesOf(out: string): Record<string, string> {
+  return Object.fromEntries(filesOf(out).map((file) => [file, hashOfFile(out, file)]));
 }
 
 /** Remembers a build. Where that can't be kept, the next one is made anew. */

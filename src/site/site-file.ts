@@ -1,4 +1,4 @@
-/** One file of the site. Equal keys mean equal bytes. */
+/** One file of the site. Equal keys mean equal bytes; a key is taken when it is asked for, as a build of the whole site asks for none. */
 export interface SiteFile {
   /** Inside the site, forward slashes, always with an extension. */
   readonly path: string;

@@ -22,7 +22,9 @@ export function pageFile(site: Site, plan: PagePlan): SiteFile {
   const context: PageContext = { path: plan.path, units: log.club.units, methods };
   return {
     path: plan.path,
-    key: contentKey(version, plan.path, log.club, plan.title, plan.description, ...plan.madeFrom),
+    get key() {
+      return contentKey(version, plan.path, log.club, plan.title, plan.description, ...plan.madeFrom);
+    },
     render: () => renderPage(context, {
       title: plan.title, description: wordsFor(log.club.units, plan.description), club: log.club.name,
       ...(plan.kind === undefined ? {} : { kind: plan.kind }),
@@ -33,5 +35,11 @@ export function pageFile(site: Site, plan: PagePlan): SiteFile {
 
 /** A file of text that isn't a page. */
 export function textFile(site: Site, path: string, madeFrom: readonly unknown[], render: () => string): SiteFile {
-  return { path, key: contentKey(site.inputs.version, path, ...madeFrom), render };
+  return {
+    path,
+    get key() {
+      return contentKey(site.inputs.version, path, ...madeFrom);
+    },
+    render,
+  };
 }

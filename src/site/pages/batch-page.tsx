@@ -1,5 +1,5 @@
 import type { BatchReport } from "../../report/index.js";
-import { contentKey } from "../content-key.js";
+import { largePart, type LargePart } from "../content-key.js";
 import { batchCharts } from "../page-charts.js";
 import { batchPage, chartCsvPath } from "../page-paths.js";
 import { pageFile, textFile } from "../page/page-file.js";
@@ -60,12 +60,12 @@ function chartFiles(site: Site, report: BatchReport): SiteFile[] {
     textFile(site, chartCsvPath(batchPage(report.slug), chart), [site.inputs.log.club.units, chart.table], () => chartTableCsv(chart.table)));
 }
 
-const keys = new WeakMap<BatchReport, string>();
+const parts = new WeakMap<BatchReport, LargePart>();
 
-function reportKey(report: BatchReport): string {
-  const key = keys.get(report) ?? contentKey(report);
-  keys.set(report, key);
-  return key;
+function reportKey(report: BatchReport): LargePart {
+  const part = parts.get(report) ?? largePart(report);
+  parts.set(report, part);
+  return part;
 }
 
 function photosOf(site: Site, report: BatchReport): unknown[] {

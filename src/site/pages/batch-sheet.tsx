@@ -1,4 +1,5 @@
 import type { BatchReport, RecipeLine } from "../../report/index.js";
+import type { LargePart } from "../content-key.js";
 import { Figure } from "../components/figure.js";
 import { useLink } from "../page/page-context.js";
 import { pageFile } from "../page/page-file.js";
@@ -17,7 +18,7 @@ const MOST_EVENTS = 18;
 const MOST_FIGURES = 40;
 
 /** The record of one batch on one printed page, A4 or Letter, with room to write what isn't measured yet. */
-export function batchSheet(site: Site, report: BatchReport, key: string): SiteFile {
+export function batchSheet(site: Site, report: BatchReport, key: LargePart): SiteFile {
   return pageFile(site, {
     path: `batches/${report.slug}-sheet.html`,
     title: `${report.batch}, printed record`,

@@ -1,4 +1,5 @@
 import type { BatchReport, PlannedReport, RecipeLine } from "../../report/index.js";
+import type { LargePart } from "../content-key.js";
 import { Figure } from "../components/figure.js";
 import { useLink } from "../page/page-context.js";
 import { brewDayPath } from "../page-paths.js";
@@ -9,7 +10,7 @@ import type { SiteFile } from "../site-file.js";
 import { printedDate } from "../text/printed-date.js";
 
 /** The brew day on one printed page: what to prepare, the recipe in the order it is used, and room to write the readings. */
-export function brewDaySheet(site: Site, report: BatchReport, key: string): SiteFile[] {
+export function brewDaySheet(site: Site, report: BatchReport, key: LargePart): SiteFile[] {
   const path = brewDayPath(report);
   if (path === undefined) return [];
   return [pageFile(site, {
