@@ -111,6 +111,9 @@ try {
   const partly = await measure(folder, build, cache);
   const saves = await measureSaves(log, cache);
   const { heaviest, fonts } = weigh(site);
+  const longs = [];
+  for (let round = 0; round < 3; round += 1) longs.push(JSON.parse((await run(process.execPath, [path.join(ROOT, "bench", "long-log.mjs")])).stdout));
+  const long = (part) => median(longs.map((one) => one[part])) / 1000;
 
   console.log(`${BATCHES} batches, ${writes[0].files} files of text\n`);
   console.log(`${"".padEnd(62)}${"measured".padStart(12)}${"budget".padStart(12)}`);
@@ -123,6 +126,9 @@ try {
   line("build after one record was saved", `${(partly.ms / 1000).toFixed(2)} s`, "");
   line("serve: one record saved until its page is new, median of 5", `${(median(saves) / 1000).toFixed(2)} s`, "1 s", median(saves) <= 1000);
   line("  slowest", `${(Math.max(...saves) / 1000).toFixed(2)} s`, "");
+  line(`a log of ${longs[0].rows} rows, temperature and gravity: csv-parse alone, CPU`, `${long("csvMs").toFixed(2)} s`, "");
+  line("  read and checked ÷ csv-parse alone", `${(long("readMs") / long("csvMs")).toFixed(2)} (${long("readMs").toFixed(2)} s)`, "");
+  line("  its report ÷ csv-parse alone", `${(long("reportMs") / long("csvMs")).toFixed(2)} (${long("reportMs").toFixed(2)} s)`, "0.3 s", long("reportMs") <= 0.3);
   line("peak memory, cold build", `${cold.peakMb.toFixed(0)} MB`, "");
   line("peak memory, warm build", `${Math.max(...warms.map(({ peakMb }) => peakMb)).toFixed(0)} MB`, "");
   line("heaviest batch page with styles and scripts, gzip", `${heaviest.toFixed(1)} KB`, "60 KB", heaviest <= 60);

@@ -51,12 +51,12 @@ export function isMissing(result: Result): result is Missing {
  */
 export function readingOf(field: string, value: number, unit: string, limit: number | undefined, written: string): Known {
   const uncertain = limit === undefined || limit === 0 ? exact(value) : reading(field, value, rectangular(limit));
-  return { ...uncertain, unit, origin: { kind: "reading", field, written }, notes: [] };
+  return { value, unit, contributions: uncertain.contributions, origin: { kind: "reading", field, written }, notes: NO_NOTES };
 }
 
 /** A value that was not read but taken, with a sentence that says why. */
 export function assumed(label: string, value: number, unit: string, says: string): Known {
-  return { ...exact(value), unit, origin: { kind: "assumed", label, says }, notes: [] };
+  return { value, unit, contributions: exact(value).contributions, origin: { kind: "assumed", label, says }, notes: NO_NOTES };
 }
 
 /**
@@ -75,9 +75,9 @@ export function apply<Inputs extends readonly number[]>(method: Method<Inputs>, 
   const call = (values: readonly number[]): Inputs => values as unknown as Inputs;
   const refusal = method.refuses(...call(known.map((input) => input.value)));
   if (refusal !== undefined) return missing(`${method.about.title} can't be computed: ${refusal}`);
-  const uncertain = propagate((...values) => method(...call(values)), known);
+  const { value, contributions } = propagate((...values) => method(...call(values)), known);
   return {
-    ...uncertain,
+    value, contributions,
     unit: method.about.output.unit,
     origin: { kind: "computed", method: method.about, inputs: known, symbols: method.about.inputs.map((input) => input.symbol) },
     notes: uniqueNotes(known),
@@ -163,20 +163,19 @@ function restsOn(known: Known): string[] {
   }
 }
 
-function workingStep(known: Known): WorkingStep {
+function workingStep(known: Known, symbol?: string): WorkingStep {
   const plusMinus = plusMinusOf(known);
+  const named = symbol === undefined ? {} : { symbol };
   const common = { value: known.value, unit: known.unit, ...(plusMinus === undefined ? {} : { plusMinus }) };
   const { origin } = known;
   switch (origin.kind) {
-    case "reading": return { ...common, label: origin.field, kind: "reading", written: origin.written };
-    case "assumed": return { ...common, label: origin.label, kind: "assumed", says: origin.says };
-    case "figure": return { ...common, label: origin.id, kind: "figure" };
+    case "reading": return { ...common, label: origin.field, kind: "reading", written: origin.written, ...named };
+    case "assumed": return { ...common, label: origin.label, kind: "assumed", says: origin.says, ...named };
+    case "figure": return { ...common, label: origin.id, kind: "figure", ...named };
     case "computed": return {
       ...common, label: origin.method.title, kind: "step", method: origin.method.id,
-      inputs: origin.inputs.map((input, index) => {
-        const symbol = origin.symbols[index];
-        return { ...workingStep(input), ...(symbol === undefined ? {} : { symbol }) };
-      }),
+      inputs: origin.inputs.map((input, index) => workingStep(input, origin.symbols[index])),
+      ...named,
     };
   }
 }
@@ -190,6 +189,9 @@ function readingShares(known: Known): ReadingShare[] {
     .sort((a, b) => b.share - a.share);
 }
 
+const NO_NOTES: readonly string[] = [];
+
+/** Most values carry none, and a log has tens of thousands of values. */
 function uniqueNotes(inputs: readonly Known[]): readonly string[] {
-  return [...new Set(inputs.flatMap((input) => input.notes))];
+  return inputs.every(({ notes }) => notes.length === 0) ? NO_NOTES : [...new Set(inputs.flatMap((input) => input.notes))];
 }

@@ -2,7 +2,7 @@ import { defineRelation } from "./relation.js";
 import { windowRefusal } from "./series-refusal.js";
 import { readingInputs, readWindowed, windowInputs } from "./series-relation.js";
 import { type TimedValue, type TimeWindow } from "./timed-series.js";
-import { unbrokenRuns } from "./unbroken-runs.js";
+import { unbrokenRuns, type Run } from "./unbroken-runs.js";
 
 export interface SeriesExtremes {
   readonly lowest: number;
@@ -31,9 +31,9 @@ export const seriesExtremes = defineRelation(
     ],
   },
   (series: readonly TimedValue[], window: TimeWindow, longestGapHours: number): SeriesExtremes => {
-    const readings = unbrokenRuns(series, window, longestGapHours).flat();
-    const lowest = first(readings, (a, b) => a < b);
-    const highest = first(readings, (a, b) => a > b);
+    const runs = unbrokenRuns(series, window, longestGapHours);
+    const lowest = first(runs, (a, b) => a < b);
+    const highest = first(runs, (a, b) => a > b);
     return { lowest: lowest.value, lowestAtHours: lowest.hours, highest: highest.value, highestAtHours: highest.hours };
   },
   {
@@ -44,6 +44,7 @@ export const seriesExtremes = defineRelation(
   },
 );
 
-function first(readings: readonly TimedValue[], isBetter: (a: number, b: number) => boolean): TimedValue {
-  return readings.reduce((best, reading) => (isBetter(reading.value, best.value) ? reading : best));
+function first(runs: readonly Run[], isBetter: (a: number, b: number) => boolean): TimedValue {
+  const better = (best: TimedValue, reading: TimedValue): TimedValue => (isBetter(reading.value, best.value) ? reading : best);
+  return runs.map((run) => run.reduce(better)).reduce(better);
 }

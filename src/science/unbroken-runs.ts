@@ -3,12 +3,26 @@ import { between, firstAtOrAfter, sameHours, type TimedValue, type TimeWindow } 
 /** Readings without a gap between them, clipped to a window; its ends are read off the line between readings. */
 export type Run = readonly TimedValue[];
 
+/** The last question and its answer: a relation is asked whether it can be computed, and then computed, on the same stretch. */
+let last: { readonly series: readonly TimedValue[]; readonly window: TimeWindow; readonly longestGapHours: number; readonly runs: readonly Run[] } | undefined;
+
 /**
  * The parts of a log that lie in a window and have no gap: two readings further apart than
  * `longestGapHours` are not joined. A run may be a single reading. Takes time in proportion to
  * the readings in the window.
  */
-export function unbrokenRuns(series: readonly TimedValue[], window: TimeWindow, longestGapHours: number): Run[] {
+export function unbrokenRuns(series: readonly TimedValue[], window: TimeWindow, longestGapHours: number): readonly Run[] {
+  if (last?.series === series && last.longestGapHours === longestGapHours && isSame(last.window, window)) return last.runs;
+  const runs = findRuns(series, window, longestGapHours);
+  last = { series, window, longestGapHours, runs };
+  return runs;
+}
+
+function isSame(one: TimeWindow, other: TimeWindow): boolean {
+  return one.fromHours === other.fromHours && one.toHours === other.toHours;
+}
+
+function findRuns(series: readonly TimedValue[], window: TimeWindow, longestGapHours: number): Run[] {
   // One reading on either side, for the line that crosses the window's edge.
   const from = Math.max(0, firstAtOrAfter(series, window.fromHours) - 1);
   const to = Math.min(series.length, firstAtOrAfter(series, window.toHours) + 1);
@@ -46,7 +60,7 @@ function clipped(run: Run, { fromHours, toHours }: TimeWindow): Run {
   const first = firstAtOrAfter(run, fromHours);
   const last = firstAtOrAfter(run, toHours);
   const inside = run.slice(first, run[last]?.hours === toHours ? last + 1 : last);
-  return [...onLine(run, first, fromHours), ...inside, ...onLine(run, last, toHours)];
+  return onLine(run, first, fromHours).concat(inside, onLine(run, last, toHours));
 }
 
 /** The value strictly between two readings of a run; nothing on a reading itself or outside the run. */

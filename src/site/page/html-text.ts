@@ -9,7 +9,11 @@ import { leavePage } from "./page-context.js";
  */
 export function htmlText(document: VNode): string {
   try {
-    return `${withNode("<!DOCTYPE html>\n", document)}\n`;
+    const html = `${withNode("<!DOCTYPE html>\n", document)}\n`;
+    // A text that grew piece by piece is kept in pieces until someone looks into it: better now than
+    // when thousands of pages are waiting to be written.
+    void html.indexOf("\0");
+    return html;
   } finally {
     leavePage();
   }

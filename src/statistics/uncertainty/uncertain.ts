@@ -33,5 +33,5 @@ export function reading(id: string, value: number, standardUncertainty: number):
   if (!(standardUncertainty >= 0 && Number.isFinite(standardUncertainty))) {
     throw new RangeError(`reading ${id} requires a standard uncertainty of 0 or more, got ${standardUncertainty}`);
   }
-  return { value, contributions: Object.fromEntries([[id, standardUncertainty]]) };
+  return { value, contributions: { [id]: standardUncertainty } };
 }
