@@ -52,7 +52,8 @@ function gravityOfPlato(value: number | undefined): number | undefined {
 function rowsOf(timesMs: readonly number[], values: readonly (number | undefined)[], startMs: number): TimedValue[] {
   const rows: TimedValue[] = [];
   for (let index = 0; index < values.length; index += 1) {
-    const [ms, value] = [timesMs[index], values[index]];
+    const ms = timesMs[index];
+    const value = values[index];
     if (value !== undefined && ms !== undefined) rows.push({ hours: (ms - startMs) / HOUR_MS, value });
   }
   return rows;

@@ -22,20 +22,22 @@ export function thinColumn(column: LogColumn): Point[][] {
 }
 
 /** Where nothing is known: stretches longer than the column's longest step. */
-export function gapsOf(column: LogColumn): { readonly fromHour: number; readonly toHour: number }[] {
-  return column.series.slice(1).flatMap((reading, index) => {
-    const before = column.series[index];
-    return before !== undefined && reading.hours - before.hours > column.longestGapHours
-      ? [{ fromHour: before.hours, toHour: reading.hours }]
-      : [];
-  });
+export function gapsOf({ series, longestGapHours }: LogColumn): { readonly fromHour: number; readonly toHour: number }[] {
+  const gaps: { fromHour: number; toHour: number }[] = [];
+  let [before] = series;
+  for (const reading of series) {
+    if (before !== undefined && reading.hours - before.hours > longestGapHours) gaps.push({ fromHour: before.hours, toHour: reading.hours });
+    before = reading;
+  }
+  return gaps;
 }
 
 function splitAtGaps({ series, longestGapHours }: LogColumn): (readonly TimedValue[])[] {
   const runs: (readonly TimedValue[])[] = [];
   let start = 0;
   for (let index = 1; index <= series.length; index += 1) {
-    const [before, reading] = [series[index - 1], series[index]];
+    const before = series[index - 1];
+    const reading = series[index];
     if (before !== undefined && reading !== undefined && reading.hours - before.hours <= longestGapHours) continue;
     runs.push(series.slice(start, index));
     start = index;
