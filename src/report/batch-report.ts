@@ -19,10 +19,9 @@ import { tastingReports } from "./tasting.js";
 import { timelineReport } from "./timeline.js";
 import type { BatchReport, FigureReport, FigureWorking, SwatchReport } from "./types.js";
 
-/** A batch's report and, while the batch is open, the scene it was computed from, for what its neighbours let expect. */
+/** A batch's report with the scene it was computed from, for what only its neighbours can add. */
 export interface BatchScene {
-  /** Let go where nothing more is asked of it: it holds every step of every figure, and the log row by row. */
-  readonly scene?: Scene;
+  readonly scene: Scene;
   readonly report: BatchReport;
 }
 
@@ -60,7 +59,8 @@ export function batchReport(record: BatchRecord, log: Log, asOf: CivilTime): Bat
     ...(swatch === undefined ? {} : { swatch }),
     assumptions: scene.instruments.assumptions,
   };
-  return { report, ...(scene.isOpen ? { scene } : {}) };
+  scene.forget();
+  return { scene, report };
 }
 
 function identity(record: BatchRecord, scene: Scene) {

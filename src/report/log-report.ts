@@ -67,7 +67,7 @@ function withNeighbours({ scene, report }: BatchScene, repeats: string | undefin
   const before = repeats === undefined
     ? reports.slice(0, index).findLast((other) => report.series !== undefined && other.series === report.series)
     : reports.find((other) => other.batch === repeats);
-  const outlook = scene === undefined ? [] : outlookOf(scene, reports);
+  const outlook = outlookOf(scene, reports);
   const held = completed.get(report);
   if (held !== undefined && held.before === before && outlook.length === 0) return held.report;
   if (before === undefined && outlook.length === 0) return report;

@@ -46,6 +46,12 @@ export class Scene {
     return result;
   }
 
+  /** Lets go of every step of every figure and of the log row by row: a club's batches together would keep them all. What is asked for again is computed again. */
+  forget(): void {
+    this.#figures.clear();
+    this.#kept.clear();
+  }
+
   // Readings of the record, each brought to the unit figures use.
 
   volume(field: string, volume: Quantity<"volume"> | undefined): Result {

@@ -1,4 +1,5 @@
 import type { BatchReport, EntryNote, EntryNotesReport, StyleRow } from "../../report/index.js";
+import type { LargePart } from "../content-key.js";
 import { FIGURE_TABLE } from "../../report/index.js";
 import { Figure } from "../components/figure.js";
 import { batchPage, entryNotesPath } from "../page-paths.js";
@@ -10,7 +11,7 @@ import { printedDate } from "../text/printed-date.js";
 import { printedWords } from "../text/printed-words.js";
 
 /** The notes a brewer takes to the registrar, on one printed page. No blind code, no registration id: slips come from `sheets`. */
-export function entryNotesPage(site: Site, report: BatchReport, key: string): SiteFile[] {
+export function entryNotesPage(site: Site, report: BatchReport, key: LargePart): SiteFile[] {
   const path = entryNotesPath(report);
   const { entryNotes } = report;
   if (path === undefined || entryNotes === undefined) return [];
