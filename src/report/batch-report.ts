@@ -2,6 +2,7 @@ import { beerColor } from "../science/index.js";
 import type { BatchRecord, CivilTime, Log } from "../records/index.js";
 import { slugOf } from "../records/index.js";
 import { aimReport } from "./aim.js";
+import { cautionReports } from "./cautions.js";
 import { checkReports } from "./checks/index.js";
 import { dryHopReports } from "./dry-hop-rows.js";
 import { computeFigure, FIGURES } from "./figures/index.js";
@@ -32,8 +33,9 @@ export function batchReport(record: BatchRecord, log: Log, asOf: CivilTime): Bat
   const tastings = tastingReports(record);
   const aim = aimReport(record.data, tastings);
   const planned = plannedFigures(scene);
+  const checks = checkReports(scene);
   const told = {
-    status: scene.status, figures, missing, planned, checks: checkReports(scene), tastings,
+    status: scene.status, figures, missing, planned, checks, cautions: cautionReports(scene, checks), tastings,
     recipe: recipeReport(record.data), next: nextSteps(scene),
     ...(record.data.style === undefined ? {} : { style: record.data.style }),
     ...(aim === undefined ? {} : { aim }),

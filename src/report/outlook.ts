@@ -1,8 +1,10 @@
 import {
   dryHopLoss, efficiency, extractMass, grainAbsorption, gravityFromExtract, strikeTemperature, volumeBeforeBoil, waterNeeded,
 } from "../science/index.js";
+import { CAUTION } from "./cautions.js";
 import { comparableBatches, expectedLoss, ownHopLoss, ownMean } from "./brewery-history.js";
 import { isMissing } from "./known.js";
+import { sugarLines } from "./outlook-sugar.js";
 import type { Scene } from "./scene.js";
 import type { BatchReport, OutlookLine } from "./types.js";
 
@@ -12,7 +14,7 @@ const GRAIN_C = 20;
 export function outlookOf(scene: Scene, others: readonly BatchReport[]): OutlookLine[] {
   if (!scene.isOpen) return [];
   const own = comparableBatches(scene.batch.equipment, others);
-  return [...brewDayLines(scene), ...gravityLines(scene, own), ...hopLines(scene, own)];
+  return [...brewDayLines(scene), ...gravityLines(scene, own), ...hopLines(scene, own), ...sugarLines(scene)];
 }
 
 function gristKg(scene: Scene): number | undefined {
@@ -36,7 +38,7 @@ function strikeLine(scene: Scene): OutlookLine | undefined {
     id: "strike-temperature", what: "Strike water at", value: strikeTemperature(water / grain, GRAIN_C, rest), unit: "C", basis: "recipe",
     method: strikeTemperature.about.id,
     says: `For ${water.toFixed(1)} L on ${grain.toFixed(2)} kg of grain taken to be at ${GRAIN_C} °C, in a warmed vessel.`,
-    caution: "Hot liquor scalds: move it slowly, with dry gloves and a clear floor.",
+    caution: CAUTION.scald,
   };
 }
 

@@ -129,6 +129,8 @@ const BY_HAND: readonly (readonly [id: string, value: number, within: number, de
   ["crash-lowest", 2, 1e-6, "the log's floor"],
   ["freezing-point", -2.34, 0.01, "−(0.42 × 3.950 + 0.04 × 11.912 + 0.2), a textbook rule from memory"],
   ["crash-rate", 2, 0.001, "12 °C over 6 h"],
+  ["settling-cell", 3.17, 0.02, "70 × 9.80665 × (8e-6)²/(18 × 0.002770) m/s; viscosity 1.55 e^(2604 (1/275.156 − 1/293.15)) = 2.770 mPa s"],
+  ["settling-clump", 212, 1, "30 × 9.80665 × (1e-4)²/(18 × 0.002770) m/s"],
   ["crash-drawn", 0.411, 0.002, "9.5 L × (1 − 275.15/287.15) = 0.397, and 20.5 L shrinking 0.07 % by water's density = 0.014"],
   ["crash-drawn-most", 10.7, 0.1, "solubility 10 e^(−10.73797 + 2617.25/T) g/L/bar: 20.5 L take up 20.6 g more at 2 °C, the space 0.76 g more; 0.473 mol at 2 °C"],
   ["transfer-efficiency", 88.10, 0.01, "18.5/21"],

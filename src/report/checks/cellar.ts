@@ -1,3 +1,4 @@
+import { CAUTION } from "../cautions.js";
 import { unexplained, ledgerReport } from "../ledger.js";
 import { isMissing } from "../known.js";
 import { latestHour } from "../moments.js";
@@ -48,7 +49,7 @@ function sanitised(scene: Scene): Finding | undefined {
   if (said.includes(false)) return found("fail", "record", ["transfer.sanitised"], "The record says that what the beer touched wasn't sanitised.");
   if (said.includes(undefined)) return unknown("record", "transfer.sanitised isn't recorded");
   return found("pass", "record", ["transfer.sanitised"], "Recorded as sanitised.",
-    "Cleaners and sanitisers: follow the maker's label on strength, gloves and rinsing, and never mix them.");
+    CAUTION.cleaners);
 }
 
 function ledgerCloses(scene: Scene): Finding | undefined {

@@ -1,8 +1,9 @@
+import { CAUTION } from "../cautions.js";
 import { crashAirMost, oxygenDrawn, sealedVesselPressure, sealedVesselPressureGas } from "../../science/index.js";
 import { beerAtCrash, coldTemperature, headPressureAt, headspaceAtCrash, temperatureBeforeCrash } from "../crash-conditions.js";
 import { apply, isMissing, type Result } from "../known.js";
 import type { Scene } from "../scene.js";
-import { found, known, plain, unknown, type CheckDefinition, type Finding } from "./definition.js";
+import { found, known, plain, unknown, workedBy, type CheckDefinition, type Finding } from "./definition.js";
 
 const HOLD_PASS_H = 24;
 const HOLD_WATCH_H = 6;
@@ -65,29 +66,27 @@ function holdByPractice(scene: Scene): Finding {
 /** Room for the rounding of hours read off lines. */
 const ROUNDING = 1e-9;
 
-const COLLAPSE =
-  "A sealed vessel can collapse as it cools. Feed it with gas at low pressure or leave a way in, and keep to what its maker allows: many plastic and some steel fermenters stand next to no vacuum.";
-
 function crashVessel(scene: Scene): Finding | undefined {
   const { crash } = scene.batch;
   if (crash === undefined) return undefined;
-  if (crash.vent === undefined) return unknown("record", "crash.vent isn't recorded", COLLAPSE);
+  if (crash.vent === undefined) return unknown("record", "crash.vent isn't recorded", CAUTION.collapse);
   if (crash.vent !== "sealed") return found("pass", "record", ["crash.vent"], crash.vent === "gas" ? "Fed with gas while it cooled." : "Open through an airlock while it cooled.");
   const lowest = absolutePressure(scene, "lowest");
   const rating = scene.equipment?.fermenter?.vacuum?.value;
   const outside = scene.atmosphericPressure;
   if (isMissing(lowest) || isMissing(outside)) {
     return rating === undefined
-      ? found("watch", "record", ["crash.vent"], "Sealed while it cooled, and what vacuum the vessel stands isn't known.", COLLAPSE)
-      : unknown("record", isMissing(lowest) ? lowest.missing : "the air's pressure isn't known", COLLAPSE);
+      ? found("watch", "record", ["crash.vent"], "Sealed while it cooled, and what vacuum the vessel stands isn't known.", CAUTION.collapse)
+      : unknown("record", isMissing(lowest) ? lowest.missing : "the air's pressure isn't known", CAUTION.collapse);
   }
   const highest = known(absolutePressure(scene, "highest"));
   const under = Math.max(0, outside.value - lowest.value);
   const least = Math.max(0, outside.value - (highest?.value ?? lowest.value));
   const says = `Sealed: the pressure inside falls ${plain(least, "kPa")} below the air's by contraction alone, up to ${plain(under, "kPa")} once carbon dioxide has dissolved`;
-  if (rating === undefined) return found("watch", "record", ["crash.vent", "crash-drawn"], `${says}; what vacuum the vessel stands isn't known.`, COLLAPSE);
-  return found(under <= rating ? "pass" : "fail", "record", ["crash.vent", "equipment.fermenter.vacuum"],
-    `${says}; its maker rates it for ${plain(rating, "kPa")}.`, under <= rating ? undefined : COLLAPSE);
+  const finding = rating === undefined
+    ? found("watch", "record", ["crash.vent", "crash-drawn"], `${says}; what vacuum the vessel stands isn't known.`, CAUTION.collapse)
+    : found(under <= rating ? "pass" : "fail", "record", ["crash.vent", "equipment.fermenter.vacuum"], `${says}; its maker rates it for ${plain(rating, "kPa")}.`, CAUTION.collapse);
+  return workedBy(finding, sealedVesselPressureGas, sealedVesselPressure);
 }
 
 /** Inside a sealed vessel once cold, kPa absolute: by the gas law alone, or with carbon dioxide dissolved to equilibrium. */
@@ -101,8 +100,6 @@ function absolutePressure(scene: Scene, end: "lowest" | "highest"): Result {
 }
 
 const FREEZING_CLEAR_C = 1;
-const ICE = "Ice takes up room and can block or burst what holds it; don't open or pressurise a frozen vessel.";
-
 function crashFreezing(scene: Scene): Finding | undefined {
   if (scene.batch.crash === undefined) return undefined;
   const lowest = scene.figure("crash-lowest");
@@ -112,7 +109,7 @@ function crashFreezing(scene: Scene): Finding | undefined {
   const clear = lowest.value - freezing.value;
   const verdict = clear >= FREEZING_CLEAR_C ? "pass" : clear > 0 ? "watch" : "fail";
   return found(verdict, "common practice", ["crash-lowest", "freezing-point"],
-    `Coldest ${plain(lowest.value, "C")}; beer of this strength begins to freeze near ${plain(freezing.value, "C")}.`, verdict === "pass" ? undefined : ICE);
+    `Coldest ${plain(lowest.value, "C")}; beer of this strength begins to freeze near ${plain(freezing.value, "C")}.`, verdict === "pass" ? undefined : CAUTION.ice);
 }
 
 function crashAir(scene: Scene): Finding | undefined {
@@ -127,5 +124,6 @@ function crashAir(scene: Scene): Finding | undefined {
   if (least === undefined || most === undefined) return found("watch", "record", ["crash.vent"], "Through an airlock the vessel drew in air as it cooled; how much can't be computed without its volume and the log.");
   const oxygen = known(apply(oxygenDrawn, most, beer, cold, scene.atmosphericPressure));
   const worth = oxygen === undefined ? "" : `, up to ${plain(oxygen.value, "mg/L")} of oxygen if all of it dissolved`;
-  return found("watch", "record", ["crash.vent", "crash-drawn"], `Through an airlock the vessel drew in ${plain(least.value, "L")} to ${plain(Math.max(least.value, most.value), "L")} of air${worth}.`);
+  return workedBy(found("watch", "record", ["crash.vent", "crash-drawn"],
+    `Through an airlock the vessel drew in ${plain(least.value, "L")} to ${plain(Math.max(least.value, most.value), "L")} of air${worth}.`), crashAirMost, oxygenDrawn);
 }

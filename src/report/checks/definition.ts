@@ -19,6 +19,11 @@ export function found(verdict: Verdict, against: Finding["against"], from: reado
   return { verdict, against, from, says, ...(caution === undefined ? {} : { caution }) };
 }
 
+/** Names the relations whose numbers a finding's sentence gives and no figure does. */
+export function workedBy(finding: Finding, ...methods: readonly { readonly about: { readonly id: string } }[]): Finding {
+  return { ...finding, methods: methods.map(({ about }) => about.id) };
+}
+
 /** A check without data names the reading that would decide it. */
 export function unknown(against: Finding["against"], because: string, caution?: string): Finding {
   return found("unknown", against, [], `Can't tell: ${because}.`, caution);

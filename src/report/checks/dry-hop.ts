@@ -1,10 +1,11 @@
+import { CAUTION } from "../cautions.js";
 import { carbonationFromGravityFall, type HoursWithin } from "../../science/index.js";
 import type { Quantity } from "../../units/index.js";
 import { dryHopsOf, type DryHopAddition } from "../dry-hops.js";
 import { contactOf, gravityDropSoFar, windowBeforeCrash } from "../figures/dry-hop.js";
 import { apply, isMissing, missing, missingForAll, plusMinusOf, type Known, type Missing, type Result } from "../known.js";
 import type { Scene } from "../scene.js";
-import { found, inWords, known, plain, unknown, type CheckDefinition, type Finding } from "./definition.js";
+import { found, inWords, known, plain, unknown, workedBy, type CheckDefinition, type Finding } from "./definition.js";
 
 /** A band a reading is held against, and whose band it is. */
 interface Band {
@@ -150,15 +151,13 @@ function hopCreep(scene: Scene): Finding | undefined {
   }
   const within = Math.max(plusMinusOf(drop) ?? 0, LEAST_FALL_SG);
   const verdict = drop.value > CREEP_WATCH_SG + ROUNDING ? "fail" : drop.value <= CREEP_PASS_SG + ROUNDING && drop.value <= within + ROUNDING ? "pass" : "watch";
-  return found(verdict, "common practice", [soFar ? "latest-gravity" : "dry-hop-gravity-drop"], creepSentence(scene, drop, within), verdict === "pass" ? undefined : CREEP_CAUTION);
+  const finding = found(verdict, "common practice", [soFar ? "latest-gravity" : "dry-hop-gravity-drop"], creepSentence(scene, drop, within), verdict === "pass" ? undefined : CAUTION.creep);
+  return drop.value > within + ROUNDING ? workedBy(finding, carbonationFromGravityFall) : finding;
 }
 
 const ROUNDING = 1e-9;
 /** Half a point of gravity: a smaller fall isn't read on any home instrument, however its errors cancel. */
 const LEAST_FALL_SG = 0.0005;
-const CREEP_CAUTION =
-  "Beer that still ferments builds pressure in a closed keg or bottle: hold it until two readings a few days apart agree, test for diacetyl again, and keep to the vessel's rating.";
-
 function creepSentence(scene: Scene, drop: Known, within: number): string {
   const words = fallWords(drop);
   if (drop.value <= within + ROUNDING) return `${words}: no more than the readings can be off by.`;

@@ -25,8 +25,7 @@ function terminalBeforeDryHop(scene: Scene): Finding | undefined {
   if (scene.firstDryHop === undefined) return undefined;
   const planned = scene.batch.plan?.dryHopWhen;
   if (planned === "fermenting") {
-    return found("pass", "plan", ["plan.dry_hop_when"], "The plan asks for hops in fermenting beer, so terminal gravity isn't expected here.",
-      "Hops can make gassy beer foam over: add them slowly and keep the vessel's way out for gas open.");
+    return found("pass", "plan", ["plan.dry_hop_when"], "The plan asks for hops in fermenting beer, so terminal gravity isn't expected here.");
   }
   const hours = scene.figure("terminal-hours");
   if (isMissing(hours)) return unknown("common practice", hours.missing);

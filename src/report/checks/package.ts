@@ -1,3 +1,4 @@
+import { CAUTION } from "../cautions.js";
 import { gravityStanding, kegPressureOf, packageOxygenOf } from "../figures/package.js";
 import { isMissing } from "../known.js";
 import type { PackageEntry } from "../batch-parts.js";
@@ -50,10 +51,8 @@ function judgePurge(scene: Scene, entry: PackageEntry, field: string): Finding {
   if (isMissing(oxygen)) return unknown("common practice", oxygen.missing);
   return found(oxygen.value <= OXYGEN_PASS_MG_L ? "pass" : "watch", "common practice", ["package-oxygen"],
     `At most ${inWords(oxygen)} of oxygen from what the purge left; the trade quotes ${plain(OXYGEN_PASS_MG_L, "mg/L")} for packaged beer.`,
-    "Carbon dioxide gathers low in closed rooms and can't be seen or smelt: purge with air moving through the room.");
+    CAUTION.gas);
 }
-
-const STAMP = "The limit stamped on the vessel, its valve and regulator rules, whatever is computed here; have pressure gear checked by those licensed to.";
 
 function packagePressure(scene: Scene): Finding | undefined {
   const pressed = scene.packages.filter(({ entry }) => entry.into !== "bottles");
@@ -68,17 +67,15 @@ function judgePressure(scene: Scene, entry: PackageEntry, field: string): Findin
   const needed = kegPressureOf(scene, entry, field);
   const purged = entry.purge?.pressure?.value ?? Number.NEGATIVE_INFINITY;
   const highest = Math.max(known(needed)?.value ?? Number.NEGATIVE_INFINITY, purged);
-  if (!Number.isFinite(highest)) return unknown("record", `neither ${field}.carbonation with its temperature nor a purge pressure is recorded`, STAMP);
-  if (limit === undefined) return unknown("record", `${field}.vessel.limit isn't recorded, and up to ${plain(highest, "kPa")} is used`, STAMP);
+  if (!Number.isFinite(highest)) return unknown("record", `neither ${field}.carbonation with its temperature nor a purge pressure is recorded`, CAUTION.pressure);
+  if (limit === undefined) return unknown("record", `${field}.vessel.limit isn't recorded, and up to ${plain(highest, "kPa")} is used`, CAUTION.pressure);
   const share = highest / limit.value - ROUNDING;
   const verdict = share <= PRESSURE_PASS_SHARE ? "pass" : share <= 1 ? "watch" : "fail";
   // A purge within the limit says nothing of the carbonation asked for at a temperature that isn't known.
-  if (verdict === "pass" && entry.carbonation !== undefined && isMissing(needed)) return unknown("record", needed.missing, STAMP);
+  if (verdict === "pass" && entry.carbonation !== undefined && isMissing(needed)) return unknown("record", needed.missing, CAUTION.pressure);
   return found(verdict, "record", [`${field}.vessel.limit`, "keg-pressure"],
-    `Up to ${plain(highest, "kPa")} (gauge) in a vessel limited to ${limit.text}.`, STAMP);
+    `Up to ${plain(highest, "kPa")} (gauge) in a vessel limited to ${limit.text}.`, CAUTION.pressure);
 }
-
-const GLASS = "Bottles can burst: use ones made for pressure, without chips, keep them cool, cover them, and open a test bottle early.";
 
 function bottleCarbonation(scene: Scene): Finding | undefined {
   const bottles = scene.packages.filter(({ entry }) => entry.into === "bottles");
@@ -90,12 +87,12 @@ function judgeBottles(scene: Scene, entry: PackageEntry, field: string): Finding
   const verdict = asked === undefined ? "unknown" : asked.value <= BOTTLE_PASS_VOL ? "pass" : asked.value <= BOTTLE_WATCH_VOL ? "watch" : "fail";
   const standing = gravityStanding(scene);
   if (standing.state === "falling" && verdict !== "fail") {
-    return found("fail", "common practice", ["final-gravity"], `${asked === undefined ? "Bottled" : `Bottled for ${asked.text}`}, but ${standing.why}.`, GLASS);
+    return found("fail", "common practice", ["final-gravity"], `${asked === undefined ? "Bottled" : `Bottled for ${asked.text}`}, but ${standing.why}.`, CAUTION.bottles);
   }
-  if (asked === undefined) return unknown("common practice", `${field}.carbonation isn't recorded`, GLASS);
-  if (standing.state === "unknown" && verdict !== "fail") return unknown("common practice", standing.why, GLASS);
+  if (asked === undefined) return unknown("common practice", `${field}.carbonation isn't recorded`, CAUTION.bottles);
+  if (standing.state === "unknown" && verdict !== "fail") return unknown("common practice", standing.why, CAUTION.bottles);
   const rating = entry.vessel?.limit === undefined ? "bottles of unknown rating" : `bottles limited to ${entry.vessel.limit.text}`;
-  return found(verdict, "common practice", [from], `${asked.text} in ${rating}; common practice stops at ${plain(BOTTLE_PASS_VOL, "vol")}.`, GLASS);
+  return found(verdict, "common practice", [from], `${asked.text} in ${rating}; common practice stops at ${plain(BOTTLE_PASS_VOL, "vol")}.`, CAUTION.bottles);
 }
 
 /** What was asked for or what was found: the glass has to stand the higher. */

@@ -1,6 +1,8 @@
-import { crashDrawnMost, elapsedTime, freezingPoint, headspaceContraction, seriesExtremes, steepestFall } from "../../science/index.js";
+import {
+  beerViscosity, crashDrawnMost, elapsedTime, freezingPoint, headspaceContraction, seriesExtremes, settlingAssumptions, settlingVelocity, steepestFall,
+} from "../../science/index.js";
 import { beerAtCrash, coldTemperature, crashHold, headspaceAtCrash, HOLD_WITHIN_C, holdTemperature, temperatureBeforeCrash } from "../crash-conditions.js";
-import { apply, missing, readingOf, type Result } from "../known.js";
+import { apply, assumed, isMissing, missing, readingOf, withNote, type Result } from "../known.js";
 import { momentReading } from "../moments.js";
 import type { Scene } from "../scene.js";
 import { figure } from "./definition.js";
@@ -16,11 +18,26 @@ export const crashFigures = [
     (scene) => apply(freezingPoint, scene.figure("abw"), scene.figure("original-extract"))),
   figure("crash-rate", "C/h", "Cooling rate", "Largest fall over any hour of the crash",
     (scene) => scene.overLog(steepestFall, scene.crashWindow, (answer) => answer.fall, "none")),
+  figure("settling-cell", "mm/h", "Settling of single yeast cells", "How fast one cell sinks in still beer at the hold: an estimate", (scene) => settling(scene, "cell")),
+  figure("settling-clump", "mm/h", "Settling of small clumps", "How fast a small clump of cells sinks in still beer at the hold: an estimate", (scene) => settling(scene, "floc")),
   figure("crash-drawn", "L", "Gas drawn in, contraction alone", "Gas the vessel draws in while it cools if none dissolves",
     (scene) => apply(headspaceContraction, headspaceAtCrash(scene), beerAtCrash(scene), temperatureBeforeCrash(scene), coldTemperature(scene))),
   figure("crash-drawn-most", "L", "Gas drawn in, at most", "Gas the vessel draws in while it cools if carbon dioxide dissolves to equilibrium",
     (scene) => apply(crashDrawnMost, headspaceAtCrash(scene), beerAtCrash(scene), temperatureBeforeCrash(scene), coldTemperature(scene))),
 ];
+
+/** An estimate within a factor of three, so no reading's uncertainty is carried into it. */
+function settling(scene: Scene, particle: "cell" | "floc"): Result {
+  const cold = coldTemperature(scene);
+  if (isMissing(cold)) return cold;
+  const { diameterUm, densityDifferenceKgM3, says } = settlingAssumptions[particle];
+  const why = `Taken: ${says} (${settlingAssumptions.source}).`;
+  const velocity = apply(settlingVelocity,
+    assumed("diameter", diameterUm, "um", why), assumed("density above the beer's", densityDifferenceKgM3, "kg/m3", why), apply(beerViscosity, cold));
+  return withNote(isMissing(velocity) ? velocity : { ...velocity, contributions: {} }, `${why} ${SETTLING_WORTH}`);
+}
+
+const SETTLING_WORTH = "By Stokes' law, within a factor of three or so; beer that still moves keeps its haze.";
 
 function crashLag(scene: Scene): Result {
   const hold = crashHold(scene);

@@ -1,6 +1,6 @@
 import type { DryHopReport, LedgerEntry, LedgerReport, PackageReport, TimelineReport } from "./cellar-types.js";
 import type { BatchEntryReport, EntryNotesReport } from "./entry-types.js";
-import type { CheckReport, FigureReport, FigureWorking, OutlookLine, PlanRow, PlannedReport, StyleRow } from "./figure-types.js";
+import type { CautionReport, CheckReport, FigureReport, FigureWorking, OutlookLine, PlanRow, PlannedReport, StyleRow } from "./figure-types.js";
 import type { AimReport, TastingReport } from "./tasting-types.js";
 
 // One batch, whole.
@@ -88,6 +88,8 @@ export interface BatchReport {
   readonly missing: Readonly<Record<string, string>>;
   readonly planned: Readonly<Record<string, PlannedReport>>;
   readonly checks: readonly CheckReport[];
+  /** Each once, and none that a check tells. */
+  readonly cautions?: readonly CautionReport[];
   readonly tastings: readonly TastingReport[];
   readonly ledger: readonly LedgerEntry[];
   readonly ledgerDetail?: LedgerReport;

@@ -72,6 +72,15 @@ export interface CheckReport {
   readonly from: readonly string[];
   /** What to be careful of, beside the number it concerns. */
   readonly caution?: string;
+  /** Relations whose numbers the sentence gives and no figure does, by method id. */
+  readonly methods?: readonly string[];
+}
+
+/** What to be careful of where no check says it, in the part of the page that holds its number. */
+export interface CautionReport {
+  readonly id: string;
+  readonly part: "what-happened" | "dry-hop" | "ledger" | "package";
+  readonly says: string;
 }
 
 export interface StyleRow {

@@ -43,7 +43,7 @@ function Expected({ value, low, high, unit, method }: Pick<OutlookLine, "value" 
   const { methods } = usePage();
   const working = methodPath(methods, method);
   const band = low === undefined || high === undefined ? undefined : { low, high };
-  if (value === undefined) return band === undefined ? <>not known</> : <Figure value={band.low} {...band} unit={unit} basis="planned" working={working} />;
+  if (value === undefined) return band === undefined ? <>not yet</> : <Figure value={band.low} {...band} unit={unit} basis="planned" working={working} />;
   return (
     <>
       <Figure value={value} unit={unit} basis="planned" working={working} />

@@ -1,4 +1,5 @@
 import { AdditionTable } from "../components/addition-table.js";
+import { Cautions } from "../components/caution.js";
 import { ChartFigure } from "../components/chart-figure.js";
 import { CheckList } from "../components/check-list.js";
 import { FigureTable } from "../components/figure-table.js";
@@ -19,6 +20,7 @@ export function DryHopPart({ view }: { readonly view: BatchView }) {
     <Part id="dry-hop">
       {none ? <p>This batch had no dry hop, and its record says so.</p> : null}
       {dryHops.length === 0 && !none ? <p>No dry hop is recorded. An entry under <code>dry_hops</code> would tell it; an empty list says there was none.</p> : null}
+      <Cautions of={view.report} part="dry-hop" />
       {none ? null : <FigureTable rows={rowsOf(view, PART_FIGURES.dryHop)} caption={dryHops.length > 1 ? "All additions together" : "The dry hop"} />}
       {dryHops.length === 0 ? null : <AdditionTable dryHops={dryHops} />}
       {chart === undefined ? null : <ChartFigure {...chart} />}

@@ -1,3 +1,4 @@
+import { Cautions } from "../components/caution.js";
 import { ChartFigure } from "../components/chart-figure.js";
 import { CheckList } from "../components/check-list.js";
 import { EventTable } from "../components/event-table.js";
@@ -24,6 +25,7 @@ export function HappenedPart({ view }: { readonly view: BatchView }) {
       </div>
       {(timeline?.notes ?? []).map((note) => <p key={note} class="log-note">{words(note)}</p>)}
       <FigureTable rows={rowsOf(view, PART_FIGURES.fermentation)} caption="Fermentation" />
+      <Cautions of={view.report} part="what-happened" />
       <FigureTable rows={rowsOf(view, PART_FIGURES.crash)} caption="The crash" />
       <CheckList checks={checksOf(view.report, "what-happened")} />
     </Part>

@@ -1,4 +1,4 @@
-import { MarginNote } from "../components/caution.js";
+import { Cautions, MarginNote } from "../components/caution.js";
 import { ChartFigure } from "../components/chart-figure.js";
 import { CheckList } from "../components/check-list.js";
 import { Figure } from "../components/figure.js";
@@ -30,6 +30,7 @@ export function LedgerPart({ view }: { readonly view: BatchView }) {
           <LedgerTable ledger={ledger} />
         </>
       )}
+      <Cautions of={view.report} part="ledger" />
       <FigureTable rows={rowsOf(view, PART_FIGURES.ledger)} caption="What came through" />
       <CheckList checks={checksOf(view.report, "ledger")} />
     </Part>

@@ -1,4 +1,5 @@
 import type { FigureReport, PackageReport } from "../../report/index.js";
+import { Cautions } from "../components/caution.js";
 import { CheckList } from "../components/check-list.js";
 import { Figure, NotMeasured } from "../components/figure.js";
 import { FigureTable } from "../components/figure-table.js";
@@ -19,6 +20,7 @@ export function PackagePart({ view }: { readonly view: BatchView }) {
         <p>Nothing is packaged yet. <code>package</code> with the volume, the temperature and the carbonation asked for gives the pressure to set or the sugar to add.</p>
       )}
       {packages.map((packed, index) => <Packed key={index} packed={packed} view={view} />)}
+      <Cautions of={view.report} part="package" />
       <FigureTable rows={rowsOf(view, PART_FIGURES.package)} caption={packages.length > 1 ? "All packages" : "Carbonation and oxygen"} />
       <CheckList checks={checksOf(view.report, "package")} />
     </Part>

@@ -6,7 +6,7 @@ export const PART_FIGURES = {
     "original-gravity", "final-gravity", "latest-gravity", "apparent-attenuation", "real-attenuation", "abv",
     "energy", "fermentation-time", "fermentation-temperature", "fermentation-peak", "terminal-hours",
   ]),
-  crash: new Set(["crash-temperature", "crash-hours", "crash-rate", "crash-lag", "crash-lowest", "freezing-point", "crash-drawn", "crash-drawn-most"]),
+  crash: new Set(["crash-temperature", "crash-hours", "crash-rate", "crash-lag", "crash-lowest", "freezing-point", "settling-cell", "settling-clump", "crash-drawn", "crash-drawn-most"]),
   dryHop: new Set([
     "dry-hop-mass", "dry-hop-dose", "dry-hop-oil", "dry-hop-contact", "dry-hop-temperature", "dry-hop-gravity-drop", "dry-hop-ph-rise",
   ]),
