@@ -6,7 +6,7 @@ import { cautionReports } from "./cautions.js";
 import { checkReports } from "./checks/index.js";
 import { dryHopReports } from "./dry-hop-rows.js";
 import { computeFigure, FIGURES } from "./figures/index.js";
-import { figureReport, figureWorking, isMissing } from "./known.js";
+import { figureReport, figureWorking, isMissing, type Result } from "./known.js";
 import { ledgerReport } from "./ledger.js";
 import { nextSteps } from "./next-steps.js";
 import { packageReports } from "./package-rows.js";
@@ -82,7 +82,7 @@ function computeFigures(scene: Scene) {
   const missing: Record<string, string> = {};
   const working: FigureWorking[] = [];
   for (const { id } of FIGURES) {
-    const result = scene.figure(id);
+    const result = scene.status === "planned" && id === "potential-extract" ? NOT_WEIGHED : scene.figure(id);
     if (isMissing(result)) {
       missing[id] = result.missing;
     } else {
@@ -92,6 +92,9 @@ function computeFigures(scene: Scene) {
   }
   return { figures, missing, working };
 }
+
+/** What a plan's grist could give stands under what is planned. */
+const NOT_WEIGHED: Result = { missing: "the grist isn't weighed out yet" };
 
 /** A tasting glass is about this wide where the light comes through. */
 const GLASS_CM = 6;

@@ -13,8 +13,11 @@ const MOST_NAMED = 5;
  * @param before the batch it is compared with
  */
 export function compareBatches(before: BatchReport, after: BatchReport): ComparisonReport {
-  const rows = [...recipeRows(before, after), ...figureRows(before, after, "process"), ...figureRows(before, after, "result")];
-  return { with: before.batch, withSlug: before.slug, withTitle: before.title, rows, says: sentence(before.batch, rows) };
+  const recipe = recipeRows(before, after);
+  const told = { with: before.batch, withSlug: before.slug, withTitle: before.title };
+  if (after.status === "planned") return { ...told, rows: recipe, says: plannedSentence(before.batch, recipe) };
+  const rows = [...recipe, ...figureRows(before, after, "process"), ...figureRows(before, after, "result")];
+  return { ...told, rows, says: sentence(before.batch, rows) };
 }
 
 /** One sentence: what was changed on purpose, and what then moved beyond what the readings leave open. */
@@ -30,6 +33,12 @@ function sentence(batch: string, rows: readonly ChangeRow[]): string {
   const beyond = "beyond what the readings leave open";
   if (moved.length === 0) return `Against ${batch}, ${purpose}; nothing measured moved ${beyond}.`;
   return `Against ${batch}, ${purpose}; ${beyond}, ${process.length === 0 ? `${named(result, "figures")} moved in the result` : listed(moved)}.`;
+}
+
+/** Of a batch that is only planned nothing can have moved yet. */
+function plannedSentence(batch: string, recipe: readonly ChangeRow[]): string {
+  const changed = recipe.filter((row) => row.change === "changed").map(({ what }) => uncapitalised(what));
+  return changed.length === 0 ? `The recipe of ${batch} again, nothing changed.` : `The recipe of ${batch}, changed in ${named(changed, "parts")}.`;
 }
 
 function named(words: readonly string[], many: string): string {

@@ -59,7 +59,7 @@ function waterLines(scene: Scene): OutlookLine[] {
     },
     {
       id: "water", what: "Water in all", low: waterNeeded(before, grain, lowLPerKg), high: waterNeeded(before, grain, highLPerKg), unit: "L", basis: "common practice", method: waterNeeded.about.id,
-      says: `Mash and sparge together, for grain that keeps ${lowLPerKg} to ${highLPerKg} L/kg (${source}).`,
+      says: `Mash and sparge together, for what the grain keeps by ${source}.`,
     },
   ];
 }

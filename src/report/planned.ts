@@ -107,10 +107,11 @@ function plannedContact(scene: Scene): Record<string, Result> {
   const warmC = middle("plan.dry_hop_temperature", plan?.dryHopTemperature, "C");
   const hours = cold === undefined ? warm : totalOf([warm, cold], "h");
   const mean = cold === undefined ? warmC : weightedMeanOf([warmC, stated("plan.crash", plan?.crash, "C")], [warm, cold], "C");
-  const note = cold === undefined ? undefined : "Counted to the transfer: the planned days, then the planned crash with the hops still in.";
+  const isBoth = cold !== undefined;
   return {
-    "dry-hop-contact": withNote(isMissing(hours) ? hours : scaled(hours, 1 / 24, "d"), note),
-    "dry-hop-temperature": withNote(mean, note),
+    "dry-hop-contact": withNote(isMissing(hours) ? hours : scaled(hours, 1 / 24, "d"),
+      isBoth ? `Counted to the transfer: ${plan?.dryHopFor?.text ?? ""} as planned, then ${plan?.crashFor?.text ?? ""} of crash with the hops still in.` : undefined),
+    "dry-hop-temperature": withNote(mean, isBoth ? `The mean over both: ${plan?.dryHopTemperature?.text ?? ""}, then ${plan?.crash?.text ?? ""} in the crash.` : undefined),
   };
 }
 

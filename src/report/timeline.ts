@@ -51,11 +51,16 @@ function eventsOf(scene: Scene): EventReport[] {
       ...event("dry-hop", scene.moment(`dry_hops[${index}].added`, hop.added), `${hop.amount?.text ?? ""} ${hop.hop ?? "hops"}`.trim()),
       ...event("hops-out", scene.moment(`dry_hops[${index}].removed`, hop.removed), `${hop.hop ?? "hops"} out`),
     ]),
-    ...event("crash", scene.crashStart, `crash${batch.crash?.set === undefined ? "" : ` to ${batch.crash.set.text}`}`),
+    ...event("crash", scene.crashStart, `crash${batch.crash?.set === undefined ? "" : ` to ${withDegreeSign(batch.crash.set.text)}`}`),
     ...(batch.dumps ?? []).flatMap((dump, index) => event("dump", scene.moment(`dumps[${index}].at`, dump.at), `dump${dump.volume === undefined ? "" : ` ${dump.volume.text}`}`)),
     ...(batch.transfer ?? []).flatMap((move, index) => event("transfer", scene.moment(`transfer[${index}].at`, move.at), "transfer")),
     ...scene.packages.flatMap(({ entry, field }) => samePlace(scene, field, entry.date) ? [] : event("package", scene.moment(`${field}.date`, entry.date), entry.into ?? "package")),
   ];
+}
+
+/** As written, with the sign that records leave out: `2 C` → `2 °C`. */
+function withDegreeSign(written: string): string {
+  return written.replaceAll(/(?<=\d) ?(?=[CF](?![\w°]))/gu, " °");
 }
 
 /** A package filled at the transfer is the transfer's own event. */

@@ -15,7 +15,7 @@ const loose: Readonly<Record<HopForm, HopLossRange>> = {
   pellet: {
     lowLPerKg: 7,
     highLPerKg: 8.35,
-    source: "an equipment vendor's article: 14 % of the volume at 2000 g/hL of pellets in 24 h (7 L/kg), 2 % at 250 g/hL (8 L/kg), a US gallon a pound as the trade's rule (8.35 L/kg)",
+    source: "an equipment vendor's article for 7 to 8 L/kg, and the trade's rule of a US gallon a pound (8.35 L/kg)",
     status: "published",
   },
   cone: { lowLPerKg: 10, highLPerKg: 15, source: "common practice, cones not pressed", status: "common practice" },

@@ -5,8 +5,8 @@ const mmPerHour = 3600 * 1000;
 
 /** Sizes and densities to estimate with: single yeast cells and a small floc of them (from memory). */
 export const settlingAssumptions = {
-  cell: { diameterUm: 8, densityDifferenceKgM3: 70, says: "a single yeast cell, 5 to 10 µm across and 60 to 90 kg/m3 heavier than beer" },
-  floc: { diameterUm: 100, densityDifferenceKgM3: 30, says: "a small floc of cells, a tenth of a millimetre across, loosely packed" },
+  cell: { diameterUm: 8, densityDifferenceKgM3: 70, says: "a single yeast cell, 5 to 10 µm across and 60 to 90 kg/m³ heavier than beer" },
+  floc: { diameterUm: 100, densityDifferenceKgM3: 30, says: "a small clump of cells, a tenth of a millimetre across, loosely packed" },
   source: "from memory",
 } as const;
 

@@ -36,10 +36,15 @@ export function decimalsFor(plusMinus: number): number {
  * @param plusMinus half-width at 95 %, same unit; 0 or undefined when not known
  */
 export function formatNumber(value: number, unit: string, plusMinus?: number): FormattedNumber {
-  const usual = usualDecimals(unit);
+  const usual = usualDecimals(unit) + (plusMinus === undefined && isHalfPoint(value, unit) ? 1 : 0);
   const decimals = plusMinus !== undefined && plusMinus > 0 ? Math.min(usual + 1, decimalsFor(plusMinus)) : usual;
   const halfWidth = printedNumber(plusMinus ?? 0, decimals);
   return { value: printedNumber(value, decimals), unit: printedUnit(unit), ...(Number(halfWidth) > 0 ? { plusMinus: halfWidth } : {}) };
+}
+
+/** Gravity is written to half a point by those who read it so: 1.0105 isn't 1.010. */
+function isHalfPoint(value: number, unit: string): boolean {
+  return unit === "SG" && Math.abs(Math.abs((value * 1000) % 1) - 0.5) < 1e-6;
 }
 
 /** The same figure in US units, or undefined where the trade writes it alike everywhere. */

@@ -128,7 +128,10 @@ describe("contact time without a plan", () => {
   });
 
   it("can't be told while the hops are in, and says so", () => {
-    expect(checkOf("contact-time", { dry_hops: hops })).toMatchObject({ verdict: "unknown", says: expect.stringContaining("the transfer isn't recorded yet") as string });
+    const still = batchOf({ dry_hops: hops }, { asOf: at(HOPS_AT + 60) });
+    expect(still.checks.find(({ id }) => id === "contact-time")).toMatchObject({ verdict: "unknown", says: "In contact for 2.5 d so far; common practice is 1 to 7 days." });
+    expect(still.missing["dry-hop-contact"]).toContain("the transfer isn't recorded yet");
+    expect(checkOf("contact-time", { dry_hops: hops }, { asOf: at(HOPS_AT + 169) })?.verdict).toBe("watch");
     expect(checkOf("contact-time", { dry_hops: hops, status: "packaged" })?.says).toContain("transfer.at isn't recorded");
   });
 });

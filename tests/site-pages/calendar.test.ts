@@ -2,6 +2,7 @@ import { createRequire } from "node:module";
 import { describe, expect, it } from "vitest";
 import type { BatchReport } from "../../src/report/index.js";
 import { calendarText } from "../../src/site/data/calendar.js";
+import { at, logReportOf } from "../report/bench-batch.js";
 import { plannedBatch } from "./sample-report.js";
 
 // An independent parser of RFC 5545.
@@ -42,6 +43,17 @@ describe("calendar.ics", () => {
   it("is the same text every time: ids and stamps come from the record", () => {
     expect(calendarText(club, [open])).toBe(calendarText(club, [open]));
     expect(calendarText(club, [open])).toContain("DTSTAMP:20261015T000000Z");
+  });
+
+  it("holds each dated step of every open batch, and keeps its ids and stamps as days go by", () => {
+    const plan = `{dates: {dry_hop: ${at(240)}, dump: ${at(320)}, crash: ${at(330)}, transfer: ${at(380)}, tasting: 2026-04-20}}`;
+    const batches = [{ plan, status: "planned" }, { plan, batch: "BB-02", status: "fermenting" }, { plan, batch: "BB-03", status: "dumped" }];
+    const textAt = (hour: number): string => calendarText(club, logReportOf(batches, { asOf: at(hour) }).batches);
+    const steps = ["crash", "dry-hop", "dump", "tasting", "transfer"];
+    const found = events(textAt(10));
+    expect(found.map(({ uid }) => uid).sort()).toEqual(["bb-01", "bb-02"].flatMap((slug) => steps.map((step) => `${slug}-${step}@gylebook`)));
+    expect(found.map(({ summary }) => summary.split(":")[0]).sort()).toEqual(["Crash", "Crash", "Dry hop", "Dry hop", "Dump", "Dump", "Tasting", "Tasting", "Transfer", "Transfer"]);
+    expect(textAt(100)).toBe(textAt(10));
   });
 
   it("is a calendar without events when nothing is open", () => {

@@ -39,7 +39,7 @@ function dumped(scene: Scene): Finding | undefined {
   if (before.length > 0) return found("pass", "common practice", ["dumps"], `Dumped ${before.length === 1 ? "once" : `${before.length} times`} before the transfer.`);
   const { shape } = scene.equipment?.fermenter ?? {};
   return shape !== undefined && shape !== "conical"
-    ? found("pass", "common practice", ["dumps"], `Nothing dumped: the ${shape} vessel has no way to.`)
+    ? found("pass", "common practice", ["dumps"], `Nothing was dumped: this fermenter (${shape}) has no way to.`)
     : found("watch", "common practice", ["dumps"], "Nothing was dumped before the transfer: hops and yeast may have travelled with the beer.");
 }
 

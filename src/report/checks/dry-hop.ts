@@ -58,8 +58,8 @@ export function hoursOutside(scene: Scene, addition: DryHopAddition, band: Band)
 function inContact(scene: Scene, addition: DryHopAddition, band: Band, pick: (hours: HoursWithin) => number): Result {
   if (addition.into === "keg") return missing(`${addition.field} went into the keg, which no log covers`);
   const contact = contactOf(scene, addition);
-  if (isMissing(contact)) return contact;
   const window = windowBeforeCrash(scene, addition);
+  if (isMissing(contact) && window === undefined) return contact;
   return window === undefined ? missing(`${addition.field}.added isn't recorded`) : scene.hoursInBand(window, band, pick);
 }
 
@@ -67,6 +67,8 @@ function contactTime(scene: Scene): Finding | undefined {
   const additions = dryHopsOf(scene);
   if (additions.length === 0) return undefined;
   const planned = scene.batch.plan?.dryHopFor;
+  const soFar = contactSoFar(scene, additions);
+  if (soFar !== undefined) return soFar;
   const findings = additions.map((addition) => contactOf(scene, addition));
   const firstMissing = findings.find(isMissing);
   if (firstMissing !== undefined) return unknown(planned === undefined ? "common practice" : "plan", firstMissing.missing);
@@ -77,6 +79,20 @@ function contactTime(scene: Scene): Finding | undefined {
     return window === undefined ? [] : [(window.toHours - window.fromHours) / 24];
   });
   return contactByPlan(planned, warm, whole);
+}
+
+/** Hops still in the beer: how long they have been, and whether that is longer than they should be. */
+function contactSoFar(scene: Scene, additions: readonly DryHopAddition[]): Finding | undefined {
+  const planned = scene.batch.plan?.dryHopFor;
+  const until = Math.min(scene.crashStart?.hour ?? Number.POSITIVE_INFINITY, scene.asOfHour);
+  const inBeer = additions.filter(({ into, out }) => into === "fermenter" && out === undefined);
+  const days = inBeer.flatMap(({ added }) => (added === undefined || added.hour > until ? [] : [(until - added.hour) / 24]));
+  if (!scene.isOpen || days.length === 0 || days.length < inBeer.length) return undefined;
+  const most = planned === undefined ? 7 : (planned.high.value + (planned.single ? SINGLE_CONTACT_H : 0)) / 24;
+  const asked = planned === undefined ? "common practice is 1 to 7 days" : `the plan says ${planned.text}`;
+  const [verdict, against] = [Math.max(...days) > most ? "watch" : "unknown", planned === undefined ? "common practice" : "plan"] as const;
+  const cold = scene.crashStart === undefined || scene.crashStart.hour > scene.asOfHour ? "so far" : "before the crash";
+  return found(verdict, against, additions.map(({ field }) => `${field}.added`), `In contact for ${spanOf(days)} ${cold}; ${asked}.`);
 }
 
 /** One value, or the span of several where they differ in print. */
@@ -110,25 +126,30 @@ function contactTemperatureCheck(scene: Scene): Finding | undefined {
   const additions = dryHopsOf(scene);
   if (additions.length === 0) return undefined;
   const band = temperatureBand(scene);
-  const outside = everyValue(additions.map((addition) => hoursOutside(scene, addition, band)));
+  // What hangs in the keg has no log; it doesn't hide what the fermenter's shows.
+  const inFermenter = additions.filter(({ into }) => into === "fermenter");
+  const logged = inFermenter.length === 0 ? additions : inFermenter;
+  const outside = everyValue(logged.map((addition) => hoursOutside(scene, addition, band)));
   if ("missing" in outside) return unknown(band.against, outside.missing);
   const most = Math.max(...outside.values);
-  const unread = Math.max(...additions.map((addition) => known(inContact(scene, addition, band, ({ gapHours }) => gapHours))?.value ?? 0));
+  const unread = Math.max(...logged.map((addition) => known(inContact(scene, addition, band, ({ gapHours }) => gapHours))?.value ?? 0));
   if (most <= WATCH_OUTSIDE_H && unread > WATCH_OUTSIDE_H) {
     return unknown(band.against, `fermentation.log has no readings for ${plain(unread, "h")} of the contact before the crash${most < LEAST_OUTSIDE_H ? "" : `; in the rest the beer was outside ${bandName(band)} for ${plain(most, "h")}`}`);
   }
   const verdict = most < LEAST_OUTSIDE_H ? "pass" : most <= WATCH_OUTSIDE_H + ROUNDING ? "watch" : "fail";
-  return found(verdict, band.against, ["dry-hop-temperature"], saysOutside(band, most, unread));
+  const isOver = logged.every(({ out }) => out !== undefined);
+  return found(verdict, band.against, ["dry-hop-temperature"], `${saysOutside(band, most, unread, isOver)}${logged.length < additions.length ? " No log covers the hops in the keg." : ""}`);
 }
 
 /** Three minutes: less is a probe's own flicker. */
 const LEAST_OUTSIDE_H = 0.05;
 
-function saysOutside(band: Band, most: number, unread: number): string {
+function saysOutside(band: Band, most: number, unread: number, isOver: boolean): string {
+  const when = isOver ? "before the crash" : "so far";
   const silent = unread < 1 ? "" : ` The log has no readings for ${plain(unread, "h")} of it.`;
   return most < LEAST_OUTSIDE_H
-    ? `Within ${bandName(band)} before the crash.${silent}`
-    : `Outside ${bandName(band)} for ${plain(most, "h")} of the contact before the crash.${silent}`;
+    ? `Within ${bandName(band)} ${when}.${silent}`
+    : `Outside ${bandName(band)} for ${plain(most, "h")} of the contact ${when}.${silent}`;
 }
 
 function bandName({ low, high, against }: Band): string {

@@ -34,7 +34,7 @@ function settling(scene: Scene, particle: "cell" | "floc"): Result {
   const why = `Taken: ${says} (${settlingAssumptions.source}).`;
   const velocity = apply(settlingVelocity,
     assumed("diameter", diameterUm, "um", why), assumed("density above the beer's", densityDifferenceKgM3, "kg/m3", why), apply(beerViscosity, cold));
-  return withNote(isMissing(velocity) ? velocity : { ...velocity, contributions: {} }, `${why} ${SETTLING_WORTH}`);
+  return withNote(withNote(isMissing(velocity) ? velocity : { ...velocity, contributions: {} }, why), SETTLING_WORTH);
 }
 
 const SETTLING_WORTH = "By Stokes' law, within a factor of three or so; beer that still moves keeps its haze.";

@@ -44,10 +44,12 @@ export function contactOf(scene: Scene, addition: DryHopAddition): Result {
 
 /** The part of the contact before the crash: what a plan's time and band speak of, the cold being a step of its own. */
 export function windowBeforeCrash(scene: Scene, addition: DryHopAddition): TimeWindow | undefined {
-  const { added, out } = addition;
-  if (added === undefined || out === undefined) return undefined;
-  const crash = scene.crashStart?.hour ?? out.hour;
-  return { fromHours: added.hour, toHours: crash > added.hour ? Math.min(crash, out.hour) : out.hour };
+  const { added, into } = addition;
+  // Hops still in the beer are told of as far as the log has come.
+  const end = addition.out?.hour ?? (scene.isOpen && into === "fermenter" && scene.lastLogHour !== undefined ? Math.min(scene.lastLogHour, scene.asOfHour) : undefined);
+  if (added === undefined || end === undefined || end <= added.hour && addition.out === undefined) return undefined;
+  const crash = scene.crashStart?.hour ?? end;
+  return { fromHours: added.hour, toHours: crash > added.hour ? Math.min(crash, end) : end };
 }
 
 function outMissing(scene: Scene, addition: DryHopAddition): string {

@@ -9,19 +9,19 @@ import { WideTable } from "./wide-table.js";
 const TOLD_TOGETHER = new Set(["Amount", "Dose", "Contact", "Temperature in contact, mean"]);
 
 /** One row a quantity, one column an addition: seldom more than three, so it stays narrow. */
-const ROWS: readonly (readonly [title: string, cell: (addition: DryHopReport) => ComponentChildren])[] = [
-  ["Form", (addition) => how(addition)],
-  ["Amount", ({ grams }) => <Known value={grams} unit="g" />],
-  ["Dose", ({ dose }) => <Known value={dose} unit="g/L" />],
-  ["Alpha acids", ({ alpha }) => <Known value={alpha} unit="%" />],
-  ["Oil", ({ oil }) => <Known value={oil} unit="mL/100g" />],
-  ["Added", ({ added }) => shortDate(added)],
-  ["Out of the beer", ({ out }) => (out === undefined ? "–" : shortDate(out))],
-  ["Contact", ({ contactDays }) => <Known value={contactDays} unit="d" />],
-  ["Temperature in contact, mean", ({ temperatureMean }) => <Known value={temperatureMean} unit="C" />],
-  ["Coldest to warmest", ({ temperatureLow: low, temperatureHigh: high }) =>
+const ROWS: readonly (readonly [title: string, key: keyof DryHopReport, cell: (addition: DryHopReport) => ComponentChildren])[] = [
+  ["Form", "form", (addition) => how(addition)],
+  ["Amount", "grams", ({ grams }) => <Known value={grams} unit="g" />],
+  ["Dose", "dose", ({ dose }) => <Known value={dose} unit="g/L" />],
+  ["Alpha acids", "alpha", ({ alpha }) => <Known value={alpha} unit="%" />],
+  ["Oil", "oil", ({ oil }) => <Known value={oil} unit="mL/100g" />],
+  ["Added", "added", ({ added }) => shortDate(added)],
+  ["Out of the beer", "out", ({ out }) => (out === undefined ? "–" : shortDate(out))],
+  ["Contact", "contactDays", ({ contactDays }) => <Known value={contactDays} unit="d" />],
+  ["Temperature in contact, mean", "temperatureMean", ({ temperatureMean }) => <Known value={temperatureMean} unit="C" />],
+  ["Coldest to warmest", "temperatureLow", ({ temperatureLow: low, temperatureHigh: high }) =>
     (low === undefined || high === undefined ? "–" : <Figure value={low} low={low} high={high} unit="C" />)],
-  ["Outside the band it is held against", ({ hoursOutside }) => <Known value={hoursOutside} unit="h" />],
+  ["Outside the band it is held against", "hoursOutside", ({ hoursOutside }) => <Known value={hoursOutside} unit="h" />],
 ];
 
 export function AdditionTable({ dryHops }: { readonly dryHops: readonly DryHopReport[] }) {
@@ -37,7 +37,7 @@ export function AdditionTable({ dryHops }: { readonly dryHops: readonly DryHopRe
           </tr>
         </thead>
         <tbody>
-          {ROWS.filter(([title]) => dryHops.length > 1 || !TOLD_TOGETHER.has(title)).map(([title, cell]) => (
+          {ROWS.filter(([title, key]) => (dryHops.length > 1 || !TOLD_TOGETHER.has(title)) && dryHops.some((addition) => addition[key] !== undefined)).map(([title, , cell]) => (
             <tr key={title}>
               <th scope="row">{title}</th>
               {dryHops.map((addition, index) => <td key={index}>{cell(addition)}</td>)}

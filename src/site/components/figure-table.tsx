@@ -59,7 +59,7 @@ function Row({ row, notes, anyMeasured, anyPlanned }: RowProps) {
     <>
       <tr>
         <th scope="row">{title}</th>
-        {anyMeasured ? <td data-head="Measured">{measured === undefined ? "not yet" : <Figure {...measured} working={working} />}</td> : null}
+        {anyMeasured ? <td data-head="Measured">{measured === undefined ? <i>{row.isOpen ? "not yet" : "not measured"}</i> : <Figure {...measured} working={working} />}</td> : null}
         {anyPlanned ? <td data-head="Planned" class={planned === undefined ? "none" : undefined}>{planned === undefined ? "–" : <Planned planned={planned} working={plannedWorking} against={againstPlan} />}</td> : null}
       </tr>
       {notes.length === 0 ? null : <tr class="note-row"><td colspan={anyMeasured && anyPlanned ? 3 : 2}>{words(notes.join(" "))}</td></tr>}
@@ -88,7 +88,7 @@ function Planned({ planned, working, against }: PlannedProps) {
 const TOLD_PLAINLY = 3;
 
 function MissingFigures({ rows }: { readonly rows: readonly FigureRow[] }) {
-  const groups = missingByReason(rows.filter(({ planned }) => planned === undefined));
+  const groups = missingByReason(rows.filter(({ planned, isOpen }) => planned === undefined || !isOpen));
   if (groups.length === 0) return null;
   const list = (
     <ul class="missing-list">

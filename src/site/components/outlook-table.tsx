@@ -47,7 +47,7 @@ function Expected({ value, low, high, unit, method }: Pick<OutlookLine, "value" 
   return (
     <>
       <Figure value={value} unit={unit} basis="planned" working={working} />
-      {band === undefined ? null : <span class="row-note">between <Figure value={band.low} {...band} unit={unit} basis="planned" /></span>}
+      {band === undefined ? null : <span class="row-note">from <Figure value={band.low} {...band} unit={unit} basis="planned" /></span>}
     </>
   );
 }

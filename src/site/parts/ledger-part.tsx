@@ -18,7 +18,7 @@ export function LedgerPart({ view }: { readonly view: BatchView }) {
   return (
     <Part id="ledger">
       {ledger === undefined ? (
-        <p>The volumes don’t say yet. <code>fermenter.volume</code> opens the ledger; <code>transfer</code> and <code>package</code> close it.</p>
+        <NotYet status={view.report.status} />
       ) : (
         <>
           {chart === undefined ? <p>{words(ledger.says)}</p> : <ChartFigure {...chart} />}
@@ -35,4 +35,13 @@ export function LedgerPart({ view }: { readonly view: BatchView }) {
       <CheckList checks={checksOf(view.report, "ledger")} />
     </Part>
   );
+}
+
+const STILL_IN: ReadonlySet<string> = new Set(["fermenting", "conditioning"]);
+
+/** Why there is no ledger: it isn't time for one, or volumes are missing. */
+function NotYet({ status }: { readonly status: string }) {
+  if (status === "planned") return <p>Nothing yet. What the hops are expected to keep stands under the aim.</p>;
+  if (STILL_IN.has(status)) return <p>The ledger closes once the beer is moved and packaged, and both volumes are read.</p>;
+  return <p>The volumes don’t say. <code>fermenter.volume</code> opens the ledger; <code>transfer</code> and <code>package</code> close it.</p>;
 }

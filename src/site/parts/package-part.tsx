@@ -16,7 +16,7 @@ export function PackagePart({ view }: { readonly view: BatchView }) {
   const { packages } = view.report;
   return (
     <Part id="package">
-      {packages.length > 0 ? null : (
+      {packages.length > 0 ? null : view.report.planned["keg-pressure"] !== undefined ? <p>Nothing is packaged yet. What the plan asks for:</p> : (
         <p>Nothing is packaged yet. <code>package</code> with the volume, the temperature and the carbonation asked for gives the pressure to set or the sugar to add.</p>
       )}
       {packages.map((packed, index) => <Packed key={index} packed={packed} view={view} />)}

@@ -11,11 +11,12 @@ const IN_MARGIN = ["triangle", "preference"] as const;
 
 /** What the panel could tell, which it preferred and what moved; and what it was too small to see. */
 export function TastersPart({ view }: { readonly view: BatchView }) {
-  const { tastings } = view.report;
+  const { report } = view;
+  const { tastings } = report;
   return (
     <Part id="tasters">
       {tastings.length > 0 ? null : (
-        <p>No tasting is recorded. Keep a sample back before the dry hop (<code>samples</code>, with <code>kept</code>), pour both for a few people who don’t know which is which, and write what they found under <code>tastings</code>.</p>
+        <p>{report.status === "planned" ? "Nothing yet." : "No tasting is recorded."} Keep a sample back before the dry hop (<code>samples</code>, with <code>kept</code>), pour both for a few people who don’t know which is which, and write what they found under <code>tastings</code>.</p>
       )}
       {tastings.map((tasting, index) => (
         <div key={index} class="tasting" id={`tasting-${index + 1}`}>

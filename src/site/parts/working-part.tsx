@@ -20,7 +20,7 @@ export function WorkingPart({ view }: { readonly view: BatchView }) {
     <Part id="working">
       <p>
         After ± stands the half-width that holds 95 % of what the readings leave open. Where several readings share it, the first named is the one to improve.
-        {report.working.length === 0 ? " No figure could be worked out from what is recorded." : null}{" "}
+        {report.working.length === 0 && report.status !== "planned" ? " No figure could be worked out from what is recorded." : null}{" "}
         <a href={link("methods/index.html")}>All methods</a>.
       </p>
       {report.assumptions.map((assumption) => <p key={assumption} class="assumption">{words(assumption)}</p>)}

@@ -12,6 +12,8 @@ export interface FigureRow {
   /** How the measured value lies to the plan; absent while one of them is. */
   readonly againstPlan?: string;
   readonly missing?: string;
+  /** A reading that may still come. */
+  readonly isOpen: boolean;
   /** Path in the site of the working, or of the method. */
   readonly working?: string;
   readonly plannedWorking?: string;
@@ -25,14 +27,17 @@ export function figureRows(report: BatchReport, methods: Methods, ids: ReadonlyS
     const missing = report.missing[id];
     const plan = report.planRows.find(({ figure, verdict }) => figure === id && verdict !== "open");
     return {
-      id, title, meaning,
+      id, title, meaning, isOpen: !FINISHED.has(report.status),
       ...(measured === undefined ? {} : { measured, ...optional("working", workingPath(report, methods, id)) }),
       ...(planned === undefined ? {} : { planned, ...optional("plannedWorking", methodPath(methods, planned.method)) }),
       ...(plan === undefined ? {} : { againstPlan: plan.verdict === "differs" ? plan.says : "as planned" }),
-      ...(missing === undefined || measured !== undefined ? {} : { missing }),
+      // What isn't brewed can't have been read: that nothing is known of it needs no list.
+      ...(missing === undefined || measured !== undefined || report.status === "planned" ? {} : { missing }),
     };
   });
 }
+
+const FINISHED: ReadonlySet<string> = new Set(["packaged", "dumped"]);
 
 /** The gravity that stands for the other one once it is there. */
 const INSTEAD: Readonly<Record<string, string>> = { "latest-gravity": "final-gravity", "final-gravity": "latest-gravity" };

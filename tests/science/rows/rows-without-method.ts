@@ -2,7 +2,7 @@ const rival = "a relation the project doesn't use";
 const fact = "a fact of the trade or a measurement, not a relation";
 const salts = "salt additions are recorded, not computed";
 const uncertainty = "belongs to statistics, which tests it";
-const practice = "common practice that the checks hold a record against, not a relation";
+const practice = "common practice, not a relation: tests/report/trade-facts.test.ts holds the checks to it";
 
 /** Why no method computes a row of check_values.csv, by the row's case. */
 export const rowsWithoutMethod: Readonly<Record<string, string>> = {
@@ -48,7 +48,7 @@ export const rowsWithoutMethod: Readonly<Record<string, string>> = {
   "beer density": fact,
   "psig by cubic-free polynomial (printed table)": `${rival}; see "agrees with printed tables"`,
   "priming printed constant": "another definition of a volume (gas at 20 °C), 8 % lower",
-  "TPO commercial target quoted": fact,
+  "TPO commercial target quoted": practice,
   "hop displacement/retention": "hot wort in a hop back, not a dry hop",
   "grist volume": fact,
   "ppm Ca per 1 g/L CaSO4.2H2O": salts,
@@ -67,8 +67,8 @@ export const rowsWithoutMethod: Readonly<Record<string, string>> = {
   "U(ABV) k=2 linear model": uncertainty,
   "u(ABV) with +-0.5 C at 20 C on each reading": uncertainty,
   "U(dose) k=2": uncertainty,
-  "3-4 C in F low": "a unit conversion, tested with the units",
-  "4 C in F": "a unit conversion, tested with the units",
+  "3-4 C in F low": practice,
+  "4 C in F": practice,
   "dry-hop temperature band": practice,
   "cold crash": practice,
   "terminal gravity": practice,
