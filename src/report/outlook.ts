@@ -108,7 +108,7 @@ function hopLines(scene: Scene, own: readonly BatchReport[]): OutlookLine[] {
   const { lowLPerKg, highLPerKg, source } = dryHopLoss(form, scene.batch.dryHops?.[0]?.held === "bag" ? "bag" : "loose");
   const [low, high] = [lowLPerKg * massKg, highLPerKg * massKg];
   const lines: OutlookLine[] = [
-    { id: "hop-loss", what: "Beer the hops keep", low, high, unit: "L", basis: "common practice", says: `${massKg.toFixed(3)} kg of ${form}s at ${lowLPerKg} to ${highLPerKg} L/kg: ${source}.` },
+    { id: "hop-loss", what: "Beer the hops keep", low, high, unit: "L", basis: "common practice", says: `${(1000 * massKg).toFixed(0)} g of ${form}s at ${lowLPerKg} to ${highLPerKg} L/kg: ${source}.` },
   ];
   const mine = ownHopLoss(form, own);
   if (mine === undefined) {
@@ -121,8 +121,8 @@ function hopLines(scene: Scene, own: readonly BatchReport[]): OutlookLine[] {
   return [
     ...lines,
     {
-      id: "hop-loss-own", what: "Lost for each kilogram of hops here", value: mine.fit.slope, low: mine.lowLPerKg, high: mine.highLPerKg, unit: "L/kg", basis: "this brewery", batches: mine.batches,
-      says: `Slope of total loss on hop mass over ${mine.batches} batches with ${form}s on this equipment, with its 95 % interval.`,
+      id: "hop-loss-own", what: "Lost to the mass of hops here", value: mine.fit.slope, low: mine.lowLPerKg, high: mine.highLPerKg, unit: "L/kg", basis: "this brewery", batches: mine.batches,
+      says: `How total loss rose with the mass of hops over ${mine.batches} batches with ${form}s on this equipment; the range holds the true rise nineteen times in twenty.${mine.lowLPerKg > 0 ? "" : " It reaches down to nothing, so these batches alone don't show what hops cost."}`,
     },
     {
       id: "package-expected", what: "Into the package", value: Math.max(0, volume - loss.value), low: Math.max(0, volume - loss.high), high: Math.max(0, volume - loss.low), unit: "L", basis: "this brewery", batches: mine.batches,

@@ -3,7 +3,7 @@ import {
   maltColorUnits, platoFromGravity, realAttenuation, realExtract, volumeShare,
 } from "../science/index.js";
 import type { QuantityRange } from "../records/index.js";
-import type { Quantity } from "../units/index.js";
+import { formatNumber, type Quantity } from "../units/index.js";
 import { figureDefinition } from "./figures/index.js";
 import { apply, assumed, figureReport, isMissing, missing, scaled, withNote, type Known, type Result } from "./known.js";
 import { totalOf, weightedMeanOf } from "./known-lists.js";
@@ -92,7 +92,7 @@ function cellar(scene: Scene): Record<string, Result> {
     "crash-temperature": stated("plan.crash", plan?.crash, "C"),
     "crash-hours": stated("plan.crash_for", plan?.crashFor?.low, "h"),
     "package-yield": apply(volumeShare, stated("plan.package", plan?.package, "L"), volume),
-    "keg-pressure": apply(kegPressure, stated("plan.carbonation", plan?.carbonation, "vol"), servingTemperature(scene), scene.atmosphericPressure),
+    "keg-pressure": plannedPressure(scene),
   };
 }
 
@@ -118,6 +118,15 @@ function plannedContact(scene: Scene): Record<string, Result> {
 function middle(field: string, range: QuantityRange | undefined, unit: string): Result {
   if (range === undefined) return missing(`${field} isn't planned`);
   return assumed(field, (range.low.value + range.high.value) / 2, unit, `Planned: ${range.text}.`);
+}
+
+function plannedPressure(scene: Scene): Result {
+  const { carbonation } = scene.batch.plan ?? {};
+  const temperature = servingTemperature(scene);
+  const pressure = apply(kegPressure, stated("plan.carbonation", carbonation, "vol"), temperature, scene.atmosphericPressure);
+  if (isMissing(temperature)) return pressure;
+  const { value, unit } = formatNumber(temperature.value, "C");
+  return withNote(pressure, `Gauge, at equilibrium, for ${carbonation?.text ?? ""} at ${value} ${unit}; a warmer keg needs more.`);
 }
 
 /** The temperature the package is to be carbonated at: its own, else what it is crashed to. */

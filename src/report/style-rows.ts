@@ -61,5 +61,5 @@ function sayRow(value: number, plusMinus: number, { figure, low, high, unit }: T
   };
   const found = `${figureEntry(figure).title.toLowerCase()} ${text(value, plusMinus)}`;
   if (value < low) return `${found}, below ${text(low)}`;
-  return value > high ? `${found}, above ${text(high)}` : `${found}, inside ${text(low)} to ${text(high)}`;
+  return value > high ? `${found}, above ${text(high)}` : `${found}, inside ${formatNumber(low, unit).value} to ${text(high)}`;
 }
