@@ -107,11 +107,20 @@ function plannedContact(scene: Scene): Record<string, Result> {
   const warmC = middle("plan.dry_hop_temperature", plan?.dryHopTemperature, "C");
   const hours = cold === undefined ? warm : totalOf([warm, cold], "h");
   const mean = cold === undefined ? warmC : weightedMeanOf([warmC, stated("plan.crash", plan?.crash, "C")], [warm, cold], "C");
-  const isBoth = cold !== undefined;
+  const notes = cold === undefined ? {} : contactNotes(scene);
   return {
-    "dry-hop-contact": withNote(isMissing(hours) ? hours : scaled(hours, 1 / 24, "d"),
-      isBoth ? `Counted to the transfer: ${plan?.dryHopFor?.text ?? ""} as planned, then ${plan?.crashFor?.text ?? ""} of crash with the hops still in.` : undefined),
-    "dry-hop-temperature": withNote(mean, isBoth ? `The mean over both: ${plan?.dryHopTemperature?.text ?? ""}, then ${plan?.crash?.text ?? ""} in the crash.` : undefined),
+    "dry-hop-contact": withNote(isMissing(hours) ? hours : scaled(hours, 1 / 24, "d"), notes.time),
+    "dry-hop-temperature": withNote(mean, notes.temperature),
+  };
+}
+
+/** What a contact counted through the crash is made of, in the plan's own words. */
+function contactNotes({ batch: { plan } }: Scene): { readonly time?: string; readonly temperature?: string } {
+  const [warm, cold] = [plan?.dryHopFor?.text, plan?.crashFor?.text];
+  const [warmC, coldC] = [plan?.dryHopTemperature?.text, plan?.crash?.text];
+  return {
+    ...(warm === undefined || cold === undefined ? {} : { time: `Counted to the transfer: ${warm} as planned, then ${cold} of crash with the hops still in.` }),
+    ...(warmC === undefined || coldC === undefined ? {} : { temperature: `The mean over both: ${warmC}, then ${coldC} in the crash.` }),
   };
 }
 
