@@ -163,19 +163,20 @@ function restsOn(known: Known): string[] {
   }
 }
 
-function workingStep(known: Known, symbol?: string): WorkingStep {
+function workingStep(known: Known): WorkingStep {
   const plusMinus = plusMinusOf(known);
-  const named = symbol === undefined ? {} : { symbol };
   const common = { value: known.value, unit: known.unit, ...(plusMinus === undefined ? {} : { plusMinus }) };
   const { origin } = known;
   switch (origin.kind) {
-    case "reading": return { ...common, label: origin.field, kind: "reading", written: origin.written, ...named };
-    case "assumed": return { ...common, label: origin.label, kind: "assumed", says: origin.says, ...named };
-    case "figure": return { ...common, label: origin.id, kind: "figure", ...named };
+    case "reading": return { ...common, label: origin.field, kind: "reading", written: origin.written };
+    case "assumed": return { ...common, label: origin.label, kind: "assumed", says: origin.says };
+    case "figure": return { ...common, label: origin.id, kind: "figure" };
     case "computed": return {
       ...common, label: origin.method.title, kind: "step", method: origin.method.id,
-      inputs: origin.inputs.map((input, index) => workingStep(input, origin.symbols[index])),
-      ...named,
+      inputs: origin.inputs.map((input, index) => {
+        const symbol = origin.symbols[index];
+        return { ...workingStep(input), ...(symbol === undefined ? {} : { symbol }) };
+      }),
     };
   }
 }

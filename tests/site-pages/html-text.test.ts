@@ -1,9 +1,13 @@
-import { Fragment, h, type VNode } from "preact";
+import { type ComponentChildren, createElement, Fragment, type FunctionComponent, type VNode } from "preact";
 import { renderToString } from "preact-render-to-string";
 import { describe, expect, it } from "vitest";
 import { htmlText } from "../../src/site/page/html-text.js";
 
-const Said = ({ words }: { readonly words: string }) => h("q", null, words);
+/** An element whose attributes needn't be known to JSX. */
+const h = (type: string | FunctionComponent<never>, props: object | null, ...children: ComponentChildren[]): VNode =>
+  createElement(type as FunctionComponent<object>, props, ...children);
+
+const Said = ({ words }: { readonly words: string }): VNode => h("q", null, words);
 
 /** Preact's own renderer, an outside judge of what JSX means; it ends elements without content as XML does. */
 const byPreact = (node: VNode): string => `<!DOCTYPE html>\n${renderToString(node).replaceAll("/>", ">")}\n`;
