@@ -1,12 +1,16 @@
 export type { Chart, ChartOptions, ChartTable, Drawing } from "./chart.js";
 export { chartContactTemperature } from "./contact-temperature.js";
+export { chartControl } from "./control.js";
 export { chartDiscrimination } from "./discrimination.js";
 export { chartFermentation } from "./fermentation.js";
+export { chartForest } from "./forest.js";
+export { chartGroups } from "./groups.js";
 export { chartLedger } from "./ledger.js";
 export { chartPairedScores } from "./paired-scores.js";
 export { chartPreference } from "./preference.js";
 export { chartRelation } from "./relation.js";
 export { chartSeasonFigure } from "./season-figure.js";
+export { chartVersionFigure } from "./version-figure.js";
 export { CHART_CSS } from "./styles.js";
 export { CHART_TOKENS } from "./theme.js";
 export { renderChart, renderCharts, type RenderOptions } from "./render/index.js";

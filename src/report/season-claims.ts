@@ -4,15 +4,36 @@ import { LEAST_FOR_TREND, type Trend } from "./season-trend.js";
 import type { Claim } from "./types.js";
 
 /** From so many batches on a trend is told in normal words (recommendation for small series). */
-const LEAST_FOR_SHOWN = 10;
+export const LEAST_FOR_SHOWN = 10;
 
-/** The adjusted p of each trend on a page. */
-export type TrendFamily = ReadonlyMap<Trend, number>;
+/**
+ * What is put to every season may claim by chance in 4 of 100, all that is looked at beside it in 1 of
+ * 100: 5 of 100 together (Bonferroni). Many further pairs then can't drown the few that matter.
+ */
+const FIRST_SHARE = 0.8;
 
-/** All trends tested on one page share Holm: the more one looks at, the more chance shows. */
-export function adjustedTogether(trends: readonly Trend[]): TrendFamily {
-  const adjusted = adjustHolm(trends.map(({ p }) => p));
-  return new Map(trends.map((trend, index) => [trend, adjusted[index] ?? 1]));
+/** Anything with a p of its own. */
+export interface Tested {
+  readonly p: number;
+}
+
+/** The adjusted p of each question on a page. */
+export type TrendFamily = ReadonlyMap<Tested, number>;
+
+/**
+ * All that is tested on one page shares one chance of a false claim, by Holm inside each of the two
+ * lots: the more one looks at, the more chance shows.
+ *
+ * Source: Holm, Scand. J. Statist. 6 (1979); the split by Bonferroni's inequality. Published.
+ */
+export function adjustedTogether(first: readonly Tested[], further: readonly Tested[] = []): TrendFamily {
+  const share = first.length === 0 ? 0 : further.length === 0 ? 1 : FIRST_SHARE;
+  return new Map([...adjustedLot(first, share), ...adjustedLot(further, 1 - share)]);
+}
+
+function adjustedLot(lot: readonly Tested[], share: number): [Tested, number][] {
+  const adjusted = adjustHolm(lot.map(({ p }) => p));
+  return lot.map((tested, index) => [tested, Math.min(1, (adjusted[index] ?? 1) / share)]);
 }
 
 /**
@@ -28,6 +49,11 @@ export function claimOf(n: number, trend: Trend | undefined, family: TrendFamily
   if (trend === undefined || (family.get(trend) ?? 1) > SHOWN_AT || !isClear(trend)) return "none";
   if (n >= LEAST_FOR_SHOWN) return "shown";
   return trend.exact && isClear(trend.robust ?? {}) ? "possible" : "none";
+}
+
+/** Whether something is claimed at all. */
+export function isClaimed({ claim }: { readonly claim?: Claim }): boolean {
+  return claim === "shown" || claim === "possible";
 }
 
 /** Whether an interval is clear of zero; one that can't be had is not. */

@@ -3,12 +3,10 @@ import type { TrendFamily } from "./season-claims.js";
 import type { SeasonRelation } from "./season-relations.js";
 import type { Trend } from "./season-trend.js";
 import { quantityText, rateText, withUnit } from "./season-quantities.js";
-import { capitalised, counted, listed, uncapitalised } from "./season-words.js";
+import { isRefused, togetherNames } from "./season-together.js";
+import { capitalised, counted, listed } from "./season-words.js";
 import { chanceText } from "./tasting-words.js";
-import type { Claim } from "./types.js";
-
-/** Above this, effects of settings that moved together are not told apart (common practice). */
-const REFUSE_ABOVE = 10;
+import type { Claim, TogetherReport } from "./types.js";
 
 /** What the relation says, no stronger than its claim, with how many batches and what else was looked at. */
 export function relationSays(relation: SeasonRelation, claim: Claim, family: TrendFamily): string {
@@ -26,14 +24,14 @@ function mainSentence(relation: SeasonRelation, claim: Claim, family: TrendFamil
   }
   if (claim === "too-few") return `${title}: ${n} ${points.length === 1 ? "is" : "are"} too few to speak of a trend.`;
   if (trend === undefined) return `${title}: ${y.words} was the same in all ${n}, whatever the ${x.words}.`;
-  const tested = `${n}; p ${chanceText(trend.p)}, ${chanceText(family.get(trend) ?? 1)} with all ${counted(family.size, "trend", "trends")} of the season allowed for`;
+  const tested = `${n}; p ${chanceText(trend.p)}, ${chanceText(family.get(trend) ?? 1)} with all ${counted(family.size, "question", "questions")} of the season allowed for`;
   if (claim === "none") return `${title}: a trend is not shown. The fitted line has ${slopeText(relation, trend)} for each extra ${stepOf(x.unit)}, ${tested}.`;
   const wentWith = `ach extra ${stepOf(x.unit)} of ${x.words} went with ${slopeText(relation, trend)}, ${tested}`;
   return claim === "shown" ? `E${wentWith}.` : `Possible, for other batches to confirm: e${wentWith}.`;
 }
 
 /** `0.12 L more total loss (0.05 to 0.19)`; the interval turned with the slope, negative where it reaches past none. */
-function slopeText({ y }: SeasonRelation, { slope, low, high }: Trend): string {
+export function slopeText({ y }: Pick<SeasonRelation, "y">, { slope, low, high }: Pick<Trend, "slope" | "low" | "high">): string {
   const half = (high - low) / 2;
   const [least, most] = slope < 0 ? [-high, -low] : [low, high];
   const amount = (value: number): string => rateText(value, half);
@@ -44,7 +42,8 @@ function slopeText({ y }: SeasonRelation, { slope, low, high }: Trend): string {
 const DIFFERENCES: Readonly<Record<string, string>> = { "%": "percentage points" };
 const STEPS: Readonly<Record<string, string>> = { d: "day", h: "hour", "%": "percentage point" };
 
-function stepOf(unit: string): string {
+/** One step of a quantity: `g/L`, `day`. */
+export function stepOf(unit: string): string {
   return STEPS[unit] ?? unitWords(unit);
 }
 
@@ -52,11 +51,11 @@ function unitWords(unit: string): string {
   return unit === "SG" ? "SG" : printedUnit(unit);
 }
 
-function togetherSentences({ x, together }: SeasonRelation): string[] {
-  const apart = (inflation: number | undefined): boolean => inflation !== undefined && inflation <= REFUSE_ABOVE;
-  const joined = together.filter(({ inflation }) => !apart(inflation));
-  const loose = together.filter(({ inflation }) => apart(inflation));
-  const names = (list: typeof together): string => listed(list.map(({ title }) => uncapitalised(title)));
+/** What can't be told apart, and what may have a part in it. */
+export function togetherSentences({ x, together }: { readonly x: { readonly words: string }; readonly together: readonly TogetherReport[] }): string[] {
+  const joined = together.filter(isRefused);
+  const loose = together.filter((each) => !isRefused(each));
+  const names = (list: readonly TogetherReport[]): string => listed(togetherNames(list));
   return [
     ...(joined.length === 0 ? [] : [`${capitalised(x.words)} and ${names(joined)} changed together in these batches: which of them it goes with can't be told.`]),
     ...(loose.length === 0 ? [] : [`${capitalised(names(loose))} moved largely along with ${x.words}: part of this may be due to that.`]),

@@ -1,20 +1,8 @@
-import { slugOf } from "../records/index.js";
-import { figureEntry } from "./figure-table.js";
-import { liftsOf, ownTastings, scoredAttributes } from "./season-lifts.js";
+import { bendOf, type Bend } from "./season-bend.js";
+import { DAYS_TO_TASTING, figureAxis, liftAxes, PREFERENCE, SETTINGS, type Axis } from "./season-axes.js";
 import { movedTogether } from "./season-together.js";
 import { trendOf, type Trend } from "./season-trend.js";
-import { uncapitalised } from "./season-words.js";
-import type { BatchReport, RelationReport } from "./types.js";
-
-/** What one axis of a relation stands for. */
-interface Axis {
-  readonly id: string;
-  readonly title: string;
-  readonly unit: string;
-  /** As it stands inside a sentence: "0.12 L more total loss". */
-  readonly words: string;
-  readonly valueOf: (batch: BatchReport) => { readonly value: number; readonly plusMinus?: number } | undefined;
-}
+import type { BatchReport, TogetherReport } from "./types.js";
 
 export interface RelationPoint {
   readonly batch: string;
@@ -28,45 +16,70 @@ export interface RelationPoint {
 export interface SeasonRelation {
   readonly x: Axis;
   readonly y: Axis;
+  readonly first: boolean;
   readonly points: readonly RelationPoint[];
   /** All x equal, or further apart by no more than the readings can tell. */
   readonly sameX: boolean;
   readonly trend: Trend | undefined;
-  readonly together: NonNullable<RelationReport["together"]>;
+  /** Only of the dose against what was tasted most: where more hops stop paying. */
+  readonly bend: Bend | undefined;
+  readonly together: readonly TogetherReport[];
 }
 
-/** Attributes worth a relation of their own; every one more costs the others power. */
-const MOST_ATTRIBUTES = 4;
+/** What may follow from the settings. The hops can't have worked before the tasting was asked for. */
+export function outcomeAxes(batches: readonly BatchReport[]): { readonly tasted: readonly Axis[]; readonly measured: readonly Axis[] } {
+  return {
+    tasted: [...liftAxes(batches), PREFERENCE],
+    measured: [figureAxis("loss-total"), figureAxis("dry-hop-ph-rise"), figureAxis("dry-hop-gravity-drop")],
+  };
+}
 
 /**
- * The pairs asked about: what the hops cost in beer, what they did to gravity, and what the tasters
- * found of them. The list is fixed beforehand by what was scored most, never by what looks best.
+ * Every setting against every outcome. The first questions, of what hops cost and what tasters found of
+ * them, are fixed beforehand by what was scored most, never by what looks best.
  *
  * @param batches in brew order
  */
 export function seasonRelations(batches: readonly BatchReport[]): SeasonRelation[] {
-  const dose = figureAxis("dry-hop-dose");
-  const temperature = figureAxis("dry-hop-temperature");
-  const drop = figureAxis("dry-hop-gravity-drop");
-  const lifts = liftAxes(batches);
-  const [most] = lifts;
-  const pairs: readonly (readonly [Axis, Axis])[] = [
-    [dose, figureAxis("loss-total")],
-    [temperature, drop],
-    [dose, drop],
-    ...lifts.map((lift) => [dose, lift] as const),
-    ...(most === undefined ? [] : [[figureAxis("dry-hop-contact"), most] as const, [temperature, most] as const]),
-    [dose, preferenceAxis()],
-  ];
-  return pairs.map(([x, y]) => relationOf(x, y, batches)).filter(({ points }) => points.length > 0);
+  const { tasted, measured } = outcomeAxes(batches);
+  const first = firstPairs(tasted, measured);
+  const further = SETTINGS.flatMap((x) => [...measured, ...tasted].map((y) => [x, y] as const))
+    // How long it waited for the tasting can't have changed what was measured before.
+    .filter(([x, y]) => (x !== DAYS_TO_TASTING || tasted.includes(y)) && !first.some((pair) => pair[0].id === x.id && pair[1].id === y.id));
+  const bending = tasted[0]?.id;
+  return [
+    ...first.map(([x, y]) => relationOf([x, y], { first: true, bends: x.id === "dry-hop-dose" && y.id === bending }, batches)),
+    ...further.map((pair) => relationOf(pair, { first: false, bends: false }, batches)),
+  ].filter(({ points }) => points.length > 0);
 }
 
-function relationOf(x: Axis, y: Axis, batches: readonly BatchReport[]): SeasonRelation {
+type Pair = readonly [x: Axis, y: Axis];
+
+function firstPairs(tasted: readonly Axis[], measured: readonly Axis[]): Pair[] {
+  const [dose, contact, temperature] = SETTINGS;
+  const [most] = tasted;
+  if (dose === undefined || contact === undefined || temperature === undefined || most === undefined) return [];
+  const [loss, , drop] = measured;
+  const asked = (x: Axis, y: Axis | undefined): Pair[] => y === undefined ? [] : [[x, y]];
+  return [
+    ...asked(dose, loss), ...asked(temperature, drop), ...asked(dose, drop),
+    ...tasted.filter(({ id }) => id !== PREFERENCE.id).flatMap((lift) => asked(dose, lift)),
+    ...(most.id === PREFERENCE.id ? [] : [...asked(contact, most), ...asked(temperature, most)]),
+    ...asked(dose, PREFERENCE),
+  ];
+}
+
+function relationOf([x, y]: Pair, asked: { readonly first: boolean; readonly bends: boolean }, batches: readonly BatchReport[]): SeasonRelation {
   const having = batches.filter((batch) => x.valueOf(batch) !== undefined && y.valueOf(batch) !== undefined);
   const points = having.flatMap((batch) => pointOf(batch, x, y));
   const sameX = alike(points);
-  const trend = sameX ? undefined : trendOf(points.map((point) => point.x), points.map((point) => point.y));
-  return { x, y, points, sameX, trend, together: trend === undefined ? [] : movedTogether(x.id, having) };
+  const [xs, ys] = [points.map((point) => point.x), points.map((point) => point.y)];
+  const trend = sameX ? undefined : trendOf(xs, ys);
+  return {
+    x, y, first: asked.first, points, sameX, trend,
+    bend: asked.bends && trend !== undefined ? bendOf(xs, ys) : undefined,
+    together: trend === undefined ? [] : movedTogether(x.id, (batch) => x.valueOf(batch)?.value, having),
+  };
 }
 
 function pointOf(batch: BatchReport, xAxis: Axis, yAxis: Axis): RelationPoint[] {
@@ -84,41 +97,4 @@ function alike(points: readonly RelationPoint[]): boolean {
   if (lowest === undefined || highest === undefined || points.length < 2) return false;
   if (lowest.x.toPrecision(SAME_DIGITS) === highest.x.toPrecision(SAME_DIGITS)) return true;
   return highest.x - lowest.x <= Math.hypot(lowest.xPlusMinus ?? 0, highest.xPlusMinus ?? 0);
-}
-
-function figureAxis(id: string): Axis {
-  const { title, unit } = figureEntry(id);
-  return { id, title, unit, words: uncapitalised(title), valueOf: ({ figures }) => figures[id] };
-}
-
-function liftAxes(batches: readonly BatchReport[]): Axis[] {
-  const attributes = scoredAttributes(batches).slice(0, MOST_ATTRIBUTES);
-  return attributes.map((attribute, index) => ({
-    id: liftId(attribute, attributes.slice(0, index)),
-    title: `Rise in ${attribute}`,
-    unit: "points",
-    words: attribute,
-    valueOf: (batch) => {
-      const lift = liftsOf(attribute, [batch])[0]?.attribute.lift;
-      return lift === undefined ? undefined : { value: lift };
-    },
-  }));
-}
-
-/** Two attributes may shorten to one address: the later gets its place as well. */
-function liftId(attribute: string, earlier: readonly string[]): string {
-  const slug = slugOf(attribute);
-  const taken = slug === "" || earlier.some((other) => slugOf(other) === slug);
-  return taken ? `lift-${[slug, earlier.length + 1].filter((part) => part !== "").join("-")}` : `lift-${slug}`;
-}
-
-/** Share of those who chose, of the first tasting of the batch that asked, %. */
-function preferenceAxis(): Axis {
-  return {
-    id: "preference-share", title: "Share that preferred after", unit: "%", words: "preference for the later sample",
-    valueOf: (batch) => {
-      const share = ownTastings(batch).find(({ preference }) => preference?.share !== undefined)?.preference?.share;
-      return share === undefined ? undefined : { value: 100 * share };
-    },
-  };
 }

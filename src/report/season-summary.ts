@@ -1,10 +1,11 @@
 import { figureEntry } from "./figure-table.js";
+import { isClaimed } from "./season-claims.js";
 import { quantityText } from "./season-quantities.js";
 import { counted, listed, uncapitalised } from "./season-words.js";
 import { movedText } from "./tasting-score-words.js";
 import type { BatchReport, PooledReport, SeasonReport } from "./types.js";
 
-type Told = Pick<SeasonReport, "series" | "relations" | "pooled">;
+type Told = Pick<SeasonReport, "series" | "relations" | "groups" | "pooled">;
 
 /** Figures whose span the paragraph tells. */
 const TOLD = ["dry-hop-dose", "dry-hop-temperature", "transfer-efficiency", "loss-total"];
@@ -46,18 +47,23 @@ function spanSentence({ series }: Told): string[] {
   return spans.length === 0 ? [] : [`Measured, with the number of batches: ${spans.join("; ")}.`];
 }
 
-function claimSentences({ series, relations }: Told, asked: number): string[] {
-  const claimed = relations.filter(({ claim }) => claim === "shown" || claim === "possible").map(({ says }) => says);
-  const drifts = series.filter(({ claim }) => claim === "shown" || claim === "possible").map(({ title, says }) => `${title}: ${says}`);
+function claimSentences({ series, relations, groups }: Told, asked: number): string[] {
   if (asked === 0) return ["Too few batches have the figures to ask about any trend."];
-  if (claimed.length + drifts.length > 0) return [...claimed, ...drifts].map(withoutTest);
-  return [`None of the ${counted(asked, "trend", "trends")} asked about is shown.`];
+  const claimed = [
+    ...relations.filter(isClaimed).map(({ says }) => says), ...groups.filter(isClaimed).map(({ says }) => says),
+    ...series.filter(isClaimed).map(({ title, says }) => `${title}: ${says}`),
+  ].map(withoutTest);
+  const bends = relations.flatMap(({ bend, yTitle, xTitle }) => bend?.claim === "shown" ? [`${yTitle} against ${uncapitalised(xTitle)}: ${uncapitalised(bend.says)}`] : []);
+  if (claimed.length + bends.length > 0) return [...claimed, ...bends];
+  return [`None of the ${counted(asked, "question", "questions")} asked is answered beyond chance.`];
 }
 
-/** A claim without its p, which stands beside the trend's own chart. */
+/** A claim without its p and what follows it, which stand beside the trend's own chart. */
 function withoutTest(says: string): string {
   const cut = says.indexOf("; p ");
-  return cut === -1 ? says : `${says.slice(0, cut)}.`;
+  if (cut === -1) return says;
+  const kept = says.slice(0, cut);
+  return `${kept}${kept.split("(").length > kept.split(")").length ? ")" : ""}.`;
 }
 
 function tastingSentence({ pooled }: Told): string[] {

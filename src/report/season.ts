@@ -1,16 +1,19 @@
 import { pooledReports } from "./pooled.js";
-import { adjustedTogether } from "./season-claims.js";
+import { adjustedTogether, type TrendFamily } from "./season-claims.js";
+import { groupReport } from "./season-group-report.js";
+import { seasonGroups, type SeasonGroups } from "./season-groups.js";
 import { batchSummary, inBrewOrder } from "./season-rows.js";
 import { relationReport } from "./season-relation-report.js";
-import { seasonRelations } from "./season-relations.js";
-import { seasonFigures, seriesReport } from "./season-series.js";
+import { seasonRelations, type SeasonRelation } from "./season-relations.js";
+import { seasonFigures, seriesReport, type SeasonFigure } from "./season-series.js";
 import { seasonSummary } from "./season-summary.js";
+import { counted } from "./season-words.js";
 import type { BatchReport, SeasonReport } from "./types.js";
 
 /**
  * What a season shows that one batch can't: figures in brew order, one thing against another, and
- * tastings pooled. All trends tested on the page, over time and against each other, share one Holm
- * family, so that noise alone seldom claims anything.
+ * tastings pooled. All that is tested on the page, over time and against each other, shares one chance of
+ * a false claim, so that noise alone seldom claims anything.
  *
  * @param batches of the season; their order here plays no part
  */
@@ -34,10 +37,26 @@ function sameBatches(one: readonly BatchReport[], other: readonly BatchReport[])
 function computeSeason(name: string, slug: string, ordered: readonly BatchReport[]): SeasonReport {
   const figures = seasonFigures(ordered);
   const pairs = seasonRelations(ordered);
-  const family = adjustedTogether([...figures, ...pairs].flatMap(({ trend }) => trend ?? []));
+  const compared = seasonGroups(ordered);
+  const family = familyOf(figures, pairs, compared);
   const series = figures.map((figure) => seriesReport(figure, family));
   const relations = pairs.map((pair) => relationReport(pair, family));
+  const groups = compared.map((each) => groupReport(each, family));
   const pooled = pooledReports(ordered);
-  const told = { batches: ordered.map(({ batch }) => batch), rows: ordered.map(batchSummary), series, relations, pooled };
-  return { season: name, slug, ...told, summary: seasonSummary(ordered, told, family.size) };
+  const told = { batches: ordered.map(({ batch }) => batch), rows: ordered.map(batchSummary), series, relations, groups, pooled };
+  return { season: name, slug, ...told, tested: { count: family.size, says: testedSays(family.size) }, summary: seasonSummary(ordered, told, family.size) };
+}
+
+function familyOf(figures: readonly SeasonFigure[], pairs: readonly SeasonRelation[], compared: readonly SeasonGroups[]): TrendFamily {
+  const first = pairs.filter((pair) => pair.first);
+  const further = pairs.filter((pair) => !pair.first);
+  return adjustedTogether(
+    [...[...figures, ...first].flatMap(({ trend }) => trend ?? []), ...first.flatMap(({ bend }) => bend ?? [])],
+    [...further.flatMap(({ trend }) => trend ?? []), ...compared.flatMap(({ apart }) => apart?.trend ?? [])],
+  );
+}
+
+function testedSays(count: number): string {
+  if (count === 0) return "Nothing could be tested: too few batches have the figures.";
+  return `${counted(count, "question was", "questions were")} put to this season's figures. Of that many some would look like an answer by chance alone, so each p is adjusted (Holm) until a season of pure chance makes any claim on this page, right or wrong, in 5 of 100 at most.`;
 }

@@ -17,6 +17,7 @@ export { linearFit, type LinearFit } from "./trends/linear-fit.js";
 export { meanInterval, predictAt, predictionInterval, slopeInterval } from "./trends/line-intervals.js";
 export { linearContrast, multipleRegression, type Coefficient, type MultipleFit } from "./trends/multiple-regression.js";
 export { varianceInflation } from "./trends/variance-inflation.js";
+export { bendTest, bentHeight, bentSlope, type BendTest } from "./trends/bend-test.js";
 export { durbinWatson } from "./trends/durbin-watson.js";
 export { kendall, type Kendall } from "./trends/kendall.js";
 export { theilSen, type TheilSen } from "./trends/theil-sen.js";

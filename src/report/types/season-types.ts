@@ -24,7 +24,38 @@ export interface SeasonSeries {
   readonly without: readonly { readonly batch: string; readonly why: string }[];
   /** Of a trend over time; absent where that isn't asked: what the brewers set is told, not tested. */
   readonly claim?: Claim;
+  /** Individuals and moving ranges, for what tells whether the process holds. */
+  readonly control?: ControlReport;
   /** The chart's description: the trend in words, or that there are too few batches. */
+  readonly says: string;
+}
+
+/** Limits from the moving range, and what is beyond them. */
+export interface ControlReport {
+  /** none: under eight batches, nothing is drawn but the points; provisional: under fifteen. */
+  readonly standing: "none" | "provisional" | "set";
+  readonly center: number;
+  readonly lower: number;
+  readonly upper: number;
+  /** From one batch to the next: one fewer than the points. */
+  readonly movingRanges: readonly number[];
+  readonly meanMovingRange: number;
+  readonly movingRangeUpper: number;
+  readonly signals: readonly SignalReport[];
+  /** Whether it holds, in words. */
+  readonly says: string;
+}
+
+export interface SignalReport {
+  /** The batch beyond the limit, or the last of the run. */
+  readonly batch: string;
+  readonly slug: string;
+  readonly rule: "beyond-limit" | "run-of-eight";
+  readonly side: "above" | "below";
+  /** First batch of the run. */
+  readonly since?: string;
+  /** What sets it apart from the season's other batches, by the record; empty where nothing does. */
+  readonly different: readonly string[];
   readonly says: string;
 }
 
@@ -50,7 +81,58 @@ export interface RelationReport {
   /** Theil–Sen: the median of the slopes between all pairs of batches; its interval where so few batches allow one. */
   readonly robust?: { readonly slope: number; readonly low?: number; readonly high?: number };
   /** Other figures that moved together with `x` (variance inflation above 5); `inflation` absent: one follows exactly from the other. */
-  readonly together?: readonly { readonly figure: string; readonly title: string; readonly inflation?: number }[];
+  readonly together?: readonly TogetherReport[];
+  /** One of the questions put to every season; the others share a smaller part of the chance of a false claim. */
+  readonly first: boolean;
+  /** Worth a picture on the page; the others stand in a table. */
+  readonly onPage: boolean;
+  /** Whether the line bends; absent where that isn't asked. */
+  readonly bend?: BendReport;
+  readonly says: string;
+}
+
+export interface TogetherReport {
+  readonly figure: string;
+  readonly title: string;
+  readonly inflation?: number;
+}
+
+/** A curve held against the straight line. Where it is shown, `line` is the curve. */
+export interface BendReport {
+  readonly p: number;
+  readonly adjusted: number;
+  readonly claim: Claim;
+  /** Slope of the curve at the least and at the most of x, with its 95 % interval. */
+  readonly ends: readonly { readonly x: number; readonly slope: number; readonly low: number; readonly high: number }[];
+  readonly says: string;
+}
+
+/** One outcome by something that is named: form, hop, yeast, vessel. */
+export interface GroupReport {
+  readonly by: string;
+  readonly byTitle: string;
+  readonly y: string;
+  readonly yTitle: string;
+  readonly yUnit: string;
+  readonly n: number;
+  /** Largest group first. */
+  readonly groups: readonly {
+    readonly name: string;
+    readonly mean: number;
+    readonly points: readonly { readonly batch: string; readonly slug: string; readonly y: number }[];
+  }[];
+  /** The group that lies furthest from all the others, where any two could be compared. */
+  readonly apart?: {
+    readonly group: string;
+    readonly difference: number;
+    readonly low: number;
+    readonly high: number;
+    readonly p: number;
+    readonly adjusted: number;
+  };
+  readonly claim: Claim;
+  readonly together?: readonly TogetherReport[];
+  readonly onPage: boolean;
   readonly says: string;
 }
 
@@ -88,6 +170,9 @@ export interface SeasonReport {
   readonly rows: readonly BatchSummary[];
   readonly series: readonly SeasonSeries[];
   readonly relations: readonly RelationReport[];
+  readonly groups: readonly GroupReport[];
+  /** How many trends and comparisons were tested on the page, and how chance is kept in check. */
+  readonly tested: { readonly count: number; readonly says: string };
   /** By attribute. */
   readonly pooled: Readonly<Record<string, PooledReport>>;
   readonly summary: string;
