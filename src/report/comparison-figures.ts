@@ -3,14 +3,14 @@ import { quantityText } from "./season-quantities.js";
 import type { BatchReport, ChangeRow, FigureReport } from "./types.js";
 
 /** What was done, in the order it is done. */
-const PROCESS = [
+export const PROCESS = [
   "fermentation-temperature", "fermentation-peak", "fermentation-time", "terminal-hours",
   "dry-hop-mass", "dry-hop-dose", "dry-hop-oil", "dry-hop-contact", "dry-hop-temperature",
   "crash-temperature", "crash-hours", "crash-rate",
 ];
 
 /** What came of it. */
-const RESULT = [
+export const RESULT = [
   "original-gravity", "final-gravity", "abv", "apparent-attenuation", "bitterness", "color",
   "mash-efficiency", "brewhouse-efficiency", "boil-off", "dry-hop-gravity-drop",
   "transfer-efficiency", "loss-samples", "loss-dumps", "loss-left", "loss-unaccounted", "loss-total", "package-yield", "package-oxygen",
@@ -21,11 +21,11 @@ export function figureRows(before: BatchReport, after: BatchReport, part: "proce
   return (part === "process" ? PROCESS : RESULT).flatMap((id) => {
     const [one, other] = [before.figures[id], after.figures[id]];
     return one === undefined && other === undefined ? []
-      : [{ part, what: figureEntry(id).title, before: textOf(one), after: textOf(other), change: changeOf(one, other) }];
+      : [{ part, what: figureEntry(id).title, before: figureText(one), after: figureText(other), change: changeOf(one, other) }];
   });
 }
 
-function textOf(figure: FigureReport | undefined): string {
+export function figureText(figure: FigureReport | undefined): string {
   return figure === undefined ? "not measured" : quantityText(figure.value, figure.unit, figure.plusMinus);
 }
 
@@ -34,10 +34,10 @@ function textOf(figure: FigureReport | undefined): string {
  * without a half-width rests on readings without a limit (clock times, say) and counts as exact to
  * its printed digits.
  */
-function changeOf(before: FigureReport | undefined, after: FigureReport | undefined): ChangeRow["change"] {
+export function changeOf(before: FigureReport | undefined, after: FigureReport | undefined): ChangeRow["change"] {
   if (before === undefined || after === undefined) return "unknown";
   if (before.value === after.value) return "same";
   const combined = Math.hypot(before.plusMinus ?? 0, after.plusMinus ?? 0);
   if (combined > 0) return Math.abs(after.value - before.value) > combined ? "changed" : "within";
-  return textOf(before) === textOf(after) ? "same" : "changed";
+  return figureText(before) === figureText(after) ? "same" : "changed";
 }

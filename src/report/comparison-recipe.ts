@@ -22,17 +22,17 @@ export function recipeRows(before: BatchReport, after: BatchReport): ChangeRow[]
   ].filter((found) => found !== undefined);
 }
 
-function isAdded({ detail }: RecipeLine): boolean {
+export function isAdded({ detail }: RecipeLine): boolean {
   return detail === "added";
 }
 
 /** A mash's pH is read, not chosen. */
-function isChosen({ what }: RecipeLine): boolean {
+export function isChosen({ what }: RecipeLine): boolean {
   return what !== "mash pH";
 }
 
 /** Another crop of the same hop is no change of recipe; what its alpha acids do shows in the bitterness. */
-function withoutLot(line: RecipeLine): RecipeLine {
+export function withoutLot(line: RecipeLine): RecipeLine {
   const kept = line.detail.split(", ").filter((part) => !/^(?:alpha|oil|crop|lot) /u.test(part));
   return { ...line, detail: kept.join(", ") };
 }
@@ -79,7 +79,8 @@ function sameLines(before: readonly RecipeLine[], after: readonly RecipeLine[], 
   return keys(before) === keys(after);
 }
 
-function amountKey(amount: string): string {
+/** Amounts that mean the same have the same key. */
+export function amountKey(amount: string): string {
   for (const kind of AMOUNT_KINDS) {
     const parsed = parseQuantity(amount, kind);
     if (parsed.ok) return `${kind} ${parsed.quantity.value.toPrecision(DIGITS)}`;

@@ -8,6 +8,8 @@ import { competitionResults, withCompetitions } from "./competition/with-competi
 import { outlookOf } from "./outlook.js";
 import { publishedRecords } from "./published-records.js";
 import { seasonReport } from "./season.js";
+import { inBrewOrder } from "./season-rows.js";
+import { seriesVersions } from "./series-versions.js";
 import type { BatchReport, LogReport } from "./types.js";
 
 /** What a log is computed for. */
@@ -32,7 +34,10 @@ export function buildLogReport(log: Log, { asOf }: LogReportOptions): LogReport 
     club: clubReport(log, asOf),
     batches: [...reports].reverse(),
     seasons: groups(reports, (batch) => batch.season).map(({ name, slug, members }) => seasonReport(name, slug, members)),
-    series: groups(reports, (batch) => batch.series).map(({ name, slug, members }) => ({ name, slug, batches: members.map((batch) => batch.slug) })),
+    series: groups(reports, (batch) => batch.series).map(({ name, slug, members }) => {
+      const versions = inBrewOrder(members);
+      return { name, slug, batches: versions.map((batch) => batch.slug), versions: seriesVersions(versions) };
+    }),
     hops: hopGroups(reports),
     competitions: results.map(({ report }) => report),
     coming: comingCompetitions(log, asOf).map((record) => comingReport(record, brewed)),

@@ -11,13 +11,14 @@ import type { Claim, GroupReport } from "./types.js";
 export function groupReport(compared: SeasonGroups, family: TrendFamily): GroupReport {
   const { by, y, n, groups, apart } = compared;
   const claim = claimOf(n, apart?.trend, family);
+  const together = apart?.together() ?? [];
   return {
     by: by.id, byTitle: by.title, y: y.id, yTitle: y.title, yUnit: y.unit, n, groups,
     ...(apart === undefined ? {} : { apart: apartReport(apart, family) }),
     claim,
-    ...(apart === undefined || apart.together.length === 0 ? {} : { together: apart.together }),
+    ...(together.length === 0 ? {} : { together }),
     onPage: isClaimed({ claim }),
-    says: groupSays(compared, claim, family),
+    says: [groupSays(compared, claim, family), ...togetherSentences(`${by.words} ${apart?.group ?? ""}`, together)].join(" "),
   };
 }
 
@@ -35,8 +36,7 @@ function groupSays({ by, y, n, groups, apart }: SeasonGroups, claim: Claim, fami
   if (n < LEAST_FOR_TREND) return `${title}: ${counted(n, "batch", "batches")} (${counts}) are too few to compare.`;
   if (apart === undefined) return `${title}: no group of at least ${LEAST_IN_GROUP} can be held against at least ${LEAST_IN_GROUP} others that differ (${counts}).`;
   const tested = `${counts}; p ${chanceText(apart.trend.p)}, ${chanceText(family.get(apart.trend) ?? 1)} with all ${counted(family.size, "question", "questions")} of the season allowed for`;
-  const had = `${apart.group} had ${slopeText({ y }, apart.trend)} than the others`;
-  const said = claim === "none" ? `${title}: a difference is not shown. ${capitalised(had)}, ${tested}.`
-    : claim === "shown" ? `${capitalised(had)}, ${tested}.` : `Possible, for other batches to confirm: ${had}, ${tested}.`;
-  return [said, ...togetherSentences({ x: { words: `${by.words} ${apart.group}` }, together: apart.together })].join(" ");
+  const had = `ith ${by.words} ${apart.group} there was ${slopeText({ y }, apart.trend)} than with the others`;
+  return claim === "none" ? `${title}: a difference is not shown. W${had}, ${tested}.`
+    : claim === "shown" ? `W${had}, ${tested}.` : `Possible, for other batches to confirm: w${had}, ${tested}.`;
 }

@@ -11,7 +11,7 @@ export interface Apart {
   readonly group: string;
   /** Its p already allows for the other groups that were held against the rest. */
   readonly trend: Trend;
-  readonly together: readonly TogetherReport[];
+  readonly together: () => readonly TogetherReport[];
 }
 
 /** One outcome by one naming, before it is judged among the page's questions. */
@@ -74,6 +74,6 @@ function furthestApart(by: Grouping, names: readonly string[], members: readonly
   const held = members.map(({ batch }) => batch);
   return {
     group, trend: { ...trend, p: Math.min(1, trend.p * trends.length) },
-    together: movedTogether(by.id, (batch) => Number(by.groupOf(batch) === group), held),
+    together: () => movedTogether(by.id, (batch) => Number(by.groupOf(batch) === group), held),
   };
 }

@@ -10,10 +10,6 @@ import type { Claim, TogetherReport } from "./types.js";
 
 /** What the relation says, no stronger than its claim, with how many batches and what else was looked at. */
 export function relationSays(relation: SeasonRelation, claim: Claim, family: TrendFamily): string {
-  return [mainSentence(relation, claim, family), ...togetherSentences(relation)].join(" ");
-}
-
-function mainSentence(relation: SeasonRelation, claim: Claim, family: TrendFamily): string {
   const { x, y, points, sameX, trend } = relation;
   const n = counted(points.length, "batch", "batches");
   const title = `${capitalised(y.title)} against ${x.words}`;
@@ -35,29 +31,25 @@ export function slopeText({ y }: Pick<SeasonRelation, "y">, { slope, low, high }
   const half = (high - low) / 2;
   const [least, most] = slope < 0 ? [-high, -low] : [low, high];
   const amount = (value: number): string => rateText(value, half);
-  return `${withUnit(amount(Math.abs(slope)), DIFFERENCES[y.unit] ?? unitWords(y.unit))} ${slope < 0 ? "less" : "more"} ${y.words} (${amount(least)} to ${amount(most)})`;
+  return `${withUnit(amount(Math.abs(slope)), DIFFERENCES[y.unit] ?? printedUnit(y.unit))} ${slope < 0 ? "less" : "more"} ${y.words} (${amount(least)} to ${amount(most)})`;
 }
 
-/** A difference of shares is told in points. */
-const DIFFERENCES: Readonly<Record<string, string>> = { "%": "percentage points" };
+/** A difference of shares is told in points, one of gravity or pH as a bare number. */
+const DIFFERENCES: Readonly<Record<string, string>> = { "%": "percentage points", SG: "", pH: "" };
 const STEPS: Readonly<Record<string, string>> = { d: "day", h: "hour", "%": "percentage point" };
 
 /** One step of a quantity: `g/L`, `day`. */
 export function stepOf(unit: string): string {
-  return STEPS[unit] ?? unitWords(unit);
-}
-
-function unitWords(unit: string): string {
-  return unit === "SG" ? "SG" : printedUnit(unit);
+  return STEPS[unit] ?? printedUnit(unit);
 }
 
 /** What can't be told apart, and what may have a part in it. */
-export function togetherSentences({ x, together }: { readonly x: { readonly words: string }; readonly together: readonly TogetherReport[] }): string[] {
+export function togetherSentences(setting: string, together: readonly TogetherReport[]): string[] {
   const joined = together.filter(isRefused);
   const loose = together.filter((each) => !isRefused(each));
   const names = (list: readonly TogetherReport[]): string => listed(togetherNames(list));
   return [
-    ...(joined.length === 0 ? [] : [`${capitalised(x.words)} and ${names(joined)} changed together in these batches: which of them it goes with can't be told.`]),
-    ...(loose.length === 0 ? [] : [`${capitalised(names(loose))} moved largely along with ${x.words}: part of this may be due to that.`]),
+    ...(joined.length === 0 ? [] : [`${capitalised(setting)} and ${names(joined)} changed together in these batches: which of them it goes with can't be told.`]),
+    ...(loose.length === 0 ? [] : [`${capitalised(names(loose))} moved largely along with ${setting}: part of this may be due to that.`]),
   ];
 }

@@ -23,7 +23,8 @@ export interface SeasonRelation {
   readonly trend: Trend | undefined;
   /** Only of the dose against what was tasted most: where more hops stop paying. */
   readonly bend: Bend | undefined;
-  readonly together: readonly TogetherReport[];
+  /** What moved together with x, worked out when it is told. */
+  readonly together: () => readonly TogetherReport[];
 }
 
 /** What may follow from the settings. The hops can't have worked before the tasting was asked for. */
@@ -78,7 +79,7 @@ function relationOf([x, y]: Pair, asked: { readonly first: boolean; readonly ben
   return {
     x, y, first: asked.first, points, sameX, trend,
     bend: asked.bends && trend !== undefined ? bendOf(xs, ys) : undefined,
-    together: trend === undefined ? [] : movedTogether(x.id, (batch) => x.valueOf(batch)?.value, having),
+    together: () => trend === undefined ? [] : movedTogether(x.id, (batch) => x.valueOf(batch)?.value, having),
   };
 }
 

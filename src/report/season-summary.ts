@@ -11,14 +11,14 @@ type Told = Pick<SeasonReport, "series" | "relations" | "groups" | "pooled">;
 const TOLD = ["dry-hop-dose", "dry-hop-temperature", "transfer-efficiency", "loss-total"];
 
 /**
- * The season in one paragraph: how many batches, within what spans, and only those trends and lifts
- * that the page's own tables claim.
+ * The season in one paragraph: how many batches, only those trends and lifts that the page's own
+ * tables claim, and within what spans.
  *
  * @param batches in brew order
  * @param asked trends tested on the page
  */
 export function seasonSummary(batches: readonly BatchReport[], told: Told, asked: number): string {
-  return [countSentence(batches), ...spanSentence(told), ...claimSentences(told, asked), ...tastingSentence(told)].join(" ");
+  return [countSentence(batches), ...claimSentences(told, asked), ...tastingSentence(told), ...spanSentence(told)].join(" ");
 }
 
 /** Statuses in the order a batch goes through them. */

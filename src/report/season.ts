@@ -1,11 +1,9 @@
 import { pooledReports } from "./pooled.js";
-import { adjustedTogether, type TrendFamily } from "./season-claims.js";
 import { groupReport } from "./season-group-report.js";
-import { seasonGroups, type SeasonGroups } from "./season-groups.js";
 import { batchSummary, inBrewOrder } from "./season-rows.js";
 import { relationReport } from "./season-relation-report.js";
-import { seasonRelations, type SeasonRelation } from "./season-relations.js";
-import { seasonFigures, seriesReport, type SeasonFigure } from "./season-series.js";
+import { seasonQuestions } from "./season-questions.js";
+import { seriesReport } from "./season-series.js";
 import { seasonSummary } from "./season-summary.js";
 import { counted } from "./season-words.js";
 import type { BatchReport, SeasonReport } from "./types.js";
@@ -35,25 +33,13 @@ function sameBatches(one: readonly BatchReport[], other: readonly BatchReport[])
 }
 
 function computeSeason(name: string, slug: string, ordered: readonly BatchReport[]): SeasonReport {
-  const figures = seasonFigures(ordered);
-  const pairs = seasonRelations(ordered);
-  const compared = seasonGroups(ordered);
-  const family = familyOf(figures, pairs, compared);
+  const { figures, pairs, compared, family } = seasonQuestions(ordered);
   const series = figures.map((figure) => seriesReport(figure, family));
   const relations = pairs.map((pair) => relationReport(pair, family));
   const groups = compared.map((each) => groupReport(each, family));
   const pooled = pooledReports(ordered);
   const told = { batches: ordered.map(({ batch }) => batch), rows: ordered.map(batchSummary), series, relations, groups, pooled };
   return { season: name, slug, ...told, tested: { count: family.size, says: testedSays(family.size) }, summary: seasonSummary(ordered, told, family.size) };
-}
-
-function familyOf(figures: readonly SeasonFigure[], pairs: readonly SeasonRelation[], compared: readonly SeasonGroups[]): TrendFamily {
-  const first = pairs.filter((pair) => pair.first);
-  const further = pairs.filter((pair) => !pair.first);
-  return adjustedTogether(
-    [...[...figures, ...first].flatMap(({ trend }) => trend ?? []), ...first.flatMap(({ bend }) => bend ?? [])],
-    [...further.flatMap(({ trend }) => trend ?? []), ...compared.flatMap(({ apart }) => apart?.trend ?? [])],
-  );
 }
 
 function testedSays(count: number): string {

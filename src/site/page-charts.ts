@@ -1,10 +1,10 @@
 import {
-  type Chart, chartContactTemperature, chartDiscrimination, chartFermentation, chartLedger, chartPairedScores, chartPreference, chartRelation,
-  chartSeasonFigure,
+  type Chart, chartContactTemperature, chartControl, chartDiscrimination, chartFermentation, chartForest, chartGroups, chartLedger, chartPairedScores,
+  chartPreference, chartRelation, chartSeasonFigure, chartVersionFigure,
 } from "../charts/index.js";
-import type { BatchReport, LogReport, SeasonReport, TastingReport } from "../report/index.js";
+import type { BatchReport, LogReport, SeasonReport, SeriesVersions, TastingReport } from "../report/index.js";
 import type { UnitSystem } from "../units/index.js";
-import { batchPage, seasonPage } from "./page-paths.js";
+import { batchPage, seasonPage, seriesPage } from "./page-paths.js";
 import { wordsFor } from "./page/use-words.js";
 
 /** The charts of one page, not drawn yet. */
@@ -22,6 +22,7 @@ export function pageCharts(log: LogReport): readonly PageCharts[] {
   return [
     ...log.batches.map((batch) => ({ page: batchPage(batch.slug), prefix: batch.slug, charts: batchCharts(batch, units) })),
     ...log.seasons.map((season) => ({ page: seasonPage(season.slug), prefix: season.slug, charts: seasonCharts(season, units) })),
+    ...log.series.map(({ slug, versions }) => ({ page: seriesPage(slug), prefix: slug, charts: seriesCharts(versions, units) })),
   ];
 }
 
@@ -57,9 +58,22 @@ function tastingCharts(tasting: TastingReport, id: string): (Chart | undefined)[
   ];
 }
 
+/** Attributes tasted once have nothing to be drawn beside. */
+const LEAST_TASTINGS = 2;
+
 export function seasonCharts(season: SeasonReport, units: UnitSystem): readonly Chart[] {
+  const options = { system: units };
+  const tasted = Object.values(season.pooled).filter(({ tastings }) => tastings.length >= LEAST_TASTINGS);
   return once(season, units, () => [
-    ...season.series.map((series) => chartSeasonFigure(series, { system: units })),
-    ...season.relations.map((relation) => chartRelation(relation, { system: units })),
+    ...season.series.map((series) => chartControl(series, options) ?? chartSeasonFigure(series, options)),
+    ...season.relations.filter(({ onPage }) => onPage).map((relation) => chartRelation(relation, options)),
+    ...season.groups.filter(({ onPage }) => onPage).map((group) => chartGroups(group, options)),
+    // Numbered: two attributes may shorten to one address.
+    ...tasted.map((pooled, index) => chartForest(pooled, { ...options, id: `pooled-${index + 1}` })),
   ]);
+}
+
+export function seriesCharts(versions: SeriesVersions | undefined, units: UnitSystem): readonly Chart[] {
+  if (versions === undefined) return [];
+  return once(versions, units, () => versions.moved.map((figure) => chartVersionFigure(figure, { system: units })));
 }

@@ -4,6 +4,7 @@ import type { BatchReport, CompetitionEntry } from "../report/index.js";
 /** Paths of pages in the site, without extension. */
 export const batchPage = (slug: string): string => `batches/${slug}`;
 export const seasonPage = (slug: string): string => `seasons/${slug}`;
+export const seriesPage = (slug: string): string => `series/${slug}`;
 export const competitionPage = (slug: string): string => `competitions/${slug}`;
 
 /** Where competitions are listed, and where a brewer finds which batch to enter. */

@@ -4,7 +4,7 @@ import type { SiteAsset } from "./site-file.js";
 
 const ASSETS = new URL("./assets/", import.meta.url);
 /** Read in this order: later ones may rely on what earlier ones define. */
-const STYLES = ["type.css", "page.css", "batch.css", "competition.css", "print.css"] as const;
+const STYLES = ["type.css", "page.css", "batch.css", "competition.css", "season.css", "print.css"] as const;
 const FACES = [
   { file: "source-serif-4-latin-400-normal.woff2", style: "normal", weight: 400 },
   { file: "source-serif-4-latin-400-italic.woff2", style: "italic", weight: 400 },
@@ -17,6 +17,7 @@ export function siteAssets(): SiteAsset[] {
     textAsset("assets/gylebook.css", [CHART_CSS, ...STYLES.map(styleText)].join("\n")),
     textAsset("assets/fonts.css", faceStyles()),
     { path: "assets/batch-list.js", bytes: bytesOf("batch-list.js") },
+    { path: "assets/season-explore.js", bytes: bytesOf("season-explore.js") },
     { path: "assets/fonts-license.txt", bytes: bytesOf("fonts/OFL.txt") },
   ];
 }

@@ -1,8 +1,8 @@
 import {
-  chartContactTemperature, chartDiscrimination, chartFermentation, chartLedger, chartPairedScores, chartPreference, chartRelation, chartSeasonFigure,
-  type Chart,
+  chartContactTemperature, chartControl, chartDiscrimination, chartFermentation, chartForest, chartGroups, chartLedger, chartPairedScores, chartPreference,
+  chartRelation, chartSeasonFigure, chartVersionFigure, type Chart,
 } from "../../src/charts/index.js";
-import { attribute, count, dryHops, ledger, relation, seasonSeries, timeline } from "./sample-reports.js";
+import { attribute, controlSeries, count, dryHops, groups, ledger, pooled, relation, seasonSeries, timeline, versionFigure } from "./sample-reports.js";
 
 /** One chart of each kind, and the variants that take another way through the drawing. */
 export function everyChart(): readonly Chart[] {
@@ -18,6 +18,12 @@ export function everyChart(): readonly Chart[] {
     chartDiscrimination(count(), { test: "triangle" }),
     chartPreference({ before: 2, after: 8, none: 2, p: 0.11 }, { before: "control", after: "keg" }),
     chartContactTemperature(dryHops(), { batch: "TP-03" }),
+    chartControl(controlSeries()),
+    chartControl(controlSeries(7, "none"), { id: "control-of-seven" }),
+    chartControl(controlSeries(100), { id: "control-of-hundred" }),
+    chartForest(pooled()),
+    chartGroups(groups()),
+    chartVersionFigure(versionFigure()),
   ];
   return charts.filter((chart) => chart !== undefined);
 }

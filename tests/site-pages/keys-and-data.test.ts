@@ -66,6 +66,28 @@ describe("the data folder", () => {
     expect(descriptor.resources.map(({ path }) => path)).toEqual(["batches.csv", "figures.csv", "fermentation/tp-03.csv"]);
   });
 
+  it("carries a unit or a method with every number: in a column of its own, in the figure's entry, and methods that exist", () => {
+    // Data Package 2.0 lets fields and the descriptor carry further properties; a figure's unit and method stand in its row and in `figures`.
+    const descriptor = JSON.parse(rendered(files, "data/datapackage.json")) as {
+      resources: { name: string; schema?: { fields: { name: string; type: string; unit?: string; description: string; unitField?: string; methodField?: string }[] } }[];
+      figures: { id: string; unit: string; methods: string[] }[]; methods: { id: string }[];
+    };
+    const numbers = descriptor.resources.flatMap(({ schema }) => schema?.fields.filter(({ type }) => type === "number") ?? []);
+    expect(numbers.map(({ name }) => name)).toEqual(["value", "plus_minus", "model", "low", "high"]);
+    for (const field of numbers) expect(field).toMatchObject({ unitField: "unit", methodField: "method" });
+    const methods = new Set(descriptor.methods.map(({ id }) => id));
+    const [head = "", ...rows] = rendered(files, "data/figures.csv").trim().split("\n");
+    const place = (name: string): number => head.split(",").indexOf(name);
+    const entries = new Map(descriptor.figures.map((entry) => [entry.id, entry]));
+    expect(rows.length).toBeGreaterThan(5);
+    for (const row of rows.map((line) => line.split(","))) {
+      const entry = entries.get(row[place("figure")] ?? "");
+      expect(entry?.unit, row.join()).toBe(row[place("unit")]);
+      expect(entry?.methods, row.join()).toContain(row[place("method")]);
+    }
+    for (const { methods: used } of descriptor.figures) for (const id of used) expect(["plan", ...methods], id).toContain(id);
+  });
+
   it("keeps a fermentation log as it was recorded, line ends and all", () => {
     expect(rendered(files, "data/fermentation/tp-03.csv")).toBe("time,temperature [C]\r\n2026-01-24 16:10,18.2\r\n");
   });
@@ -80,6 +102,6 @@ describe("assets", () => {
   it("stay within the fonts' budget and are the same every time", () => {
     const assets = siteAssets();
     expect(assets).toEqual(siteAssets());
-    expect(assets.map(({ path }) => path)).toEqual(["assets/gylebook.css", "assets/fonts.css", "assets/batch-list.js", "assets/fonts-license.txt"]);
+    expect(assets.map(({ path }) => path)).toEqual(["assets/gylebook.css", "assets/fonts.css", "assets/batch-list.js", "assets/season-explore.js", "assets/fonts-license.txt"]);
   });
 });

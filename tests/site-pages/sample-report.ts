@@ -44,7 +44,7 @@ export function sampleLog(batches: readonly BatchReport[] = [plannedBatch, fullB
         figure: "dry-hop-dose", title: "Dry-hop dose", unit: "g/L", points: [{ batch: "TP-03", slug: "tp-03", title: "Tideline Pale, third go", brewed: "2026-01-24", value: 4.52, plusMinus: 0.08 }],
         without: [{ batch: "TP-04", why: "not brewed yet" }], says: "One batch has a dose: 4.5 g/L.",
       }],
-      relations: [],
+      relations: [], groups: [], tested: { count: 0, says: "Nothing could be tested: too few batches have the figures." },
     }],
     series: [{ name: "tideline", slug: "tideline", batches: inSeries.toReversed() }],
     hops: [{ name: "Cascade", slug: "cascade", batches: batches.filter(({ dryHops }) => dryHops.some(({ slug }) => slug === "cascade")).map(({ slug }) => slug) }],

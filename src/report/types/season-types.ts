@@ -195,6 +195,33 @@ export interface BatchSummary {
   readonly swatch?: SwatchReport;
 }
 
+/** One line of a series' table: the same thing in every version. */
+export interface VersionRow {
+  readonly part: "recipe" | "process" | "result";
+  readonly what: string;
+  /** One a version, oldest first; `changed`: differs from the version before by more than the readings leave open. */
+  readonly cells: readonly { readonly text: string; readonly changed: boolean }[];
+  /** Changed in any version. */
+  readonly changed: boolean;
+}
+
+/** One figure over the versions, where it moved. */
+export interface VersionFigure {
+  readonly figure: string;
+  readonly title: string;
+  readonly unit: string;
+  readonly points: readonly { readonly batch: string; readonly value: number; readonly plusMinus?: number }[];
+  readonly says: string;
+}
+
+/** One beer, version after version. */
+export interface SeriesVersions {
+  readonly rows: readonly VersionRow[];
+  /** Only those that moved, those that say most first. */
+  readonly moved: readonly VersionFigure[];
+  readonly says: string;
+}
+
 export interface ClubReport {
   readonly name: string;
   readonly zone: string;
@@ -212,7 +239,7 @@ export interface LogReport {
   readonly batches: readonly BatchReport[];
   readonly seasons: readonly SeasonReport[];
   /** Series name → batch slugs in order of brew date. */
-  readonly series: readonly { readonly name: string; readonly slug: string; readonly batches: readonly string[] }[];
+  readonly series: readonly { readonly name: string; readonly slug: string; readonly batches: readonly string[]; readonly versions?: SeriesVersions }[];
   readonly hops: readonly { readonly name: string; readonly slug: string; readonly batches: readonly string[] }[];
   /** Results that are released, newest first. Nothing of any other competition's results is in here. */
   readonly competitions: readonly CompetitionReport[];

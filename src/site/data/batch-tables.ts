@@ -23,16 +23,19 @@ interface FigureRow {
   readonly figure: FigureReport | PlannedReport;
 }
 
+/** Each row has its own figure, so its unit and method stand beside it. */
+const IN_ROW = { unitField: "unit", methodField: "method" } as const;
+
 export const FIGURE_COLUMNS: readonly DataColumn<FigureRow>[] = [
   { name: "batch", type: "string", description: "Batch number", value: (row) => row.batch },
   { name: "figure", type: "string", description: "Figure id", value: (row) => row.id },
   { name: "basis", type: "string", description: "measured: from readings; planned: from the plan or the recipe", value: (row) => row.basis },
-  { name: "value", type: "number", description: "Value, in the unit of the row", value: (row) => row.figure.value },
+  { name: "value", type: "number", ...IN_ROW, description: "Value, in the unit of the row", value: (row) => row.figure.value },
   { name: "unit", type: "string", description: "Unit of value, plus_minus, model, low and high", value: (row) => row.figure.unit },
-  { name: "plus_minus", type: "number", description: "Half-width at 95 % of what the readings leave open; empty where no reading carries a limit", value: ({ figure }) => ("plusMinus" in figure ? figure.plusMinus : undefined) },
-  { name: "model", type: "number", description: "Half-width at 95 % of what the relation itself is worth; empty where not known", value: ({ figure }) => ("model" in figure ? figure.model : undefined) },
-  { name: "low", type: "number", description: "Lower end where a plan gives a band", value: ({ figure }) => ("low" in figure ? figure.low : undefined) },
-  { name: "high", type: "number", description: "Upper end where a plan gives a band", value: ({ figure }) => ("high" in figure ? figure.high : undefined) },
+  { name: "plus_minus", type: "number", ...IN_ROW, description: "Half-width at 95 % of what the readings leave open; empty where no reading carries a limit", value: ({ figure }) => ("plusMinus" in figure ? figure.plusMinus : undefined) },
+  { name: "model", type: "number", ...IN_ROW, description: "Half-width at 95 % of what the relation itself is worth; empty where not known", value: ({ figure }) => ("model" in figure ? figure.model : undefined) },
+  { name: "low", type: "number", ...IN_ROW, description: "Lower end where a plan gives a band", value: ({ figure }) => ("low" in figure ? figure.low : undefined) },
+  { name: "high", type: "number", ...IN_ROW, description: "Upper end where a plan gives a band", value: ({ figure }) => ("high" in figure ? figure.high : undefined) },
   { name: "method", type: "string", description: "Id of the method: ../methods/<method>.html", value: (row) => row.figure.method },
 ];
 

@@ -43,7 +43,7 @@ function resource<Row>(name: string, path: string, columns: readonly DataColumn<
     ...(file === undefined ? {} : { hash: `sha256:${file.sha256}`, bytes: file.bytes }),
     schema: {
       $schema: "https://datapackage.org/profiles/2.0/tableschema.json",
-      fields: columns.map(({ name: field, type, description, unit }) => ({ name: field, type, description, ...(unit === undefined ? {} : { unit }) })),
+      fields: columns.map(({ value: _, ...field }) => field),
       missingValues: [""],
     },
   };

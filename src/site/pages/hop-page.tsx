@@ -1,5 +1,6 @@
 import type { BatchReport, DryHopReport } from "../../report/index.js";
 import { Figure } from "../components/figure.js";
+import { TastersSaid } from "../components/tasters-said.js";
 import { WideTable } from "../components/wide-table.js";
 import { useLink } from "../page/page-context.js";
 import { pageFile } from "../page/page-file.js";
@@ -15,7 +16,7 @@ export function hopFiles(site: Site): SiteFile[] {
       path: `hops/${slug}.html`,
       title: `Hop ${name}`,
       description: `${name}: every batch with it, its dose and form, and what the tasters found.`,
-      madeFrom: [name, used.map(({ slug: batch, batch: number, title, brewed, dryHops, aim, tastings }) => ({ batch, number, title, brewed, dryHops, aim, says: tastings.map(({ says }) => says) }))],
+      madeFrom: [name, used.map(({ slug: batch, batch: number, title, brewed, dryHops, recipe, aim, tastings }) => ({ batch, number, title, brewed, dryHops, aim, recipe: recipe.kettleHops, tastings: tastings.map(({ attributes, preference, triangle }) => ({ attributes, preference, triangle })) }))],
       content: () => <Hop name={name} slug={slug} batches={used} />,
     });
   });
@@ -38,28 +39,34 @@ function Hop({ name, slug, batches }: HopProps) {
       <WideTable label={`Batches with ${name}`}>
         <table class="hop-batches">
           <thead>
-            <tr><th scope="col">Batch</th><th scope="col">In the dry hop</th><th scope="col">Dose</th><th scope="col">Beside</th><th scope="col">Whether the aim was met</th></tr>
+            <tr><th scope="col">Batch</th><th scope="col">In the dry hop</th><th scope="col">Dose</th><th scope="col">Beside</th><th scope="col">What tasters said</th></tr>
           </thead>
-          <tbody>{batches.map((batch) => <Row key={batch.slug} batch={batch} slug={slug} />)}</tbody>
+          <tbody>{batches.map((batch) => <Row key={batch.slug} batch={batch} name={name} slug={slug} />)}</tbody>
         </table>
       </WideTable>
     </>
   );
 }
 
-function Row({ batch, slug }: { readonly batch: BatchReport; readonly slug: string }) {
+function Row({ batch, name, slug }: { readonly batch: BatchReport; readonly name: string; readonly slug: string }) {
   const link = useLink();
   const own = batch.dryHops.filter((addition) => addition.slug === slug);
   const beside = [...new Set(batch.dryHops.filter((addition) => addition.slug !== slug).map(({ hop }) => hop))];
   return (
     <tr>
       <th scope="row"><a href={link(`batches/${batch.slug}.html`)}><bdi>{batch.batch}</bdi> <bdi>{batch.title}</bdi></a><span class="row-note">{shortDate(batch.brewed.slice(0, 10))}</span></th>
-      <td>{own.length === 0 ? "in the kettle only" : own.map((addition, index) => <Amount key={index} addition={addition} />)}</td>
+      <td>{own.length === 0 ? <Kettle batch={batch} name={name} /> : own.map((addition, index) => <Amount key={index} addition={addition} />)}</td>
       <td>{own.map((addition, index) => <span key={index} class="row-line">{addition.dose === undefined ? "–" : <Figure value={addition.dose} unit="g/L" />}</span>)}</td>
       <td><bdi>{beside.length === 0 ? "–" : beside.join(", ")}</bdi></td>
-      <td>{batch.aim?.verdict ?? "no aim recorded"}</td>
+      <td><TastersSaid batch={batch} /></td>
     </tr>
   );
+}
+
+/** What it had in the kettle, where the beer had none of it after. */
+function Kettle({ batch, name }: { readonly batch: BatchReport; readonly name: string }) {
+  const lines = batch.recipe.kettleHops.filter(({ what }) => what.toLowerCase() === name.toLowerCase());
+  return <>in the kettle only{lines.length === 0 ? null : <span class="row-note">{lines.map(({ amount, detail }) => [amount, detail.split(", ")[0]].filter((part) => part !== undefined && part !== "").join(", ")).join("; ")}</span>}</>;
 }
 
 function Amount({ addition }: { readonly addition: DryHopReport }) {

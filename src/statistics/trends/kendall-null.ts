@@ -19,7 +19,18 @@ export function kendallNull(tiesX: readonly number[], tiesY: readonly number[]):
   const tiedX = tiesX.some((size) => size > 1);
   const tiedY = tiesY.some((size) => size > 1);
   if (tiedX && tiedY) return count > mostPointsTiedTwice ? undefined : tiedTwice(tiesX, tiesY);
-  return count > mostPoints ? undefined : tiedOnce(tiedY ? tiesY : tiesX);
+  return count > mostPoints ? undefined : rememberedOnce(tiedY ? tiesY : tiesX);
+}
+
+/** A season asks for the same few distributions again and again. */
+const known = new Map<string, Discrete>();
+const mostKnown = 500;
+
+function rememberedOnce(sizes: readonly number[]): Discrete {
+  const key = sizes.toSorted((a, b) => a - b).join();
+  const held = known.get(key) ?? tiedOnce(sizes);
+  if (known.size < mostKnown) known.set(key, held);
+  return held;
 }
 
 /**
