@@ -36,7 +36,7 @@ export function bentLine(bend: Bend, line: NonNullable<RelationReport["line"]>):
 }
 
 function bendSays({ test }: Bend, shown: boolean, ends: BendReport["ends"], adjusted: number, step: string): string {
-  if (!shown) return `No bend is shown: a curve fits no better than the straight line (p ${chanceText(adjusted)} with the season's other questions allowed for).`;
+  if (!shown) return `No bend is shown: a curve fits no better than the straight line beyond chance (p ${chanceText(adjusted)} with the season's other questions allowed for).`;
   const [first, last] = ends.map(({ x, slope, low, high }) => `${rateText(slope, (high - low) / 2)} (${rateText(low, (high - low) / 2)} to ${rateText(high, (high - low) / 2)}) at ${rateText(x, 0)} ${step}`);
   const how = test.curvature < 0 ? "It is not a straight line but levels off" : "It is not a straight line but steepens";
   return `${how} (p ${chanceText(adjusted)} with the season's other questions allowed for): each extra ${step} is worth ${first ?? ""} and ${last ?? ""}.`;

@@ -22,7 +22,7 @@ export function controlReport(points: readonly SeasonPoint[], unit: string, batc
   const { standing, center, lower, upper, movingRanges, meanMovingRange, movingRangeUpper, signals } = individualsChart(points.map(({ value }) => value));
   const having = points.flatMap(({ slug }) => batches.find((batch) => batch.slug === slug) ?? []);
   const told = { standing, center, lower, upper, movingRanges, meanMovingRange, movingRangeUpper, signals: withoutRepeats(signals).map((signal) => signalReport(signal, points, having)) };
-  return { ...told, says: controlSays(told, unit, points.length) };
+  return { ...told, says: controlSays(told, unit, points) };
 }
 
 /** A run that goes on is told once, at its eighth batch. */
@@ -46,12 +46,20 @@ function signalReport({ index, rule, side }: ChartSignal, points: readonly Seaso
   };
 }
 
-function controlSays({ standing, center, lower, upper, movingRanges, meanMovingRange, signals }: Omit<ControlReport, "says">, unit: string, n: number): string {
+function controlSays(control: Omit<ControlReport, "says">, unit: string, points: readonly SeasonPoint[]): string {
+  const { standing, center, lower, upper, movingRanges, meanMovingRange, signals } = control;
+  const n = points.length;
   const step = `from one batch to the next it moved by ${withUnit(rateText(meanMovingRange, meanMovingRange / 4), printedUnit(unit))} on average${steadiness(movingRanges)}`;
   if (standing === "none") return `${counted(n, "batch is", "batches are")} too few for limits (8 are needed); ${step}.`;
   const limits = `${standing === "provisional" ? `Provisional limits, since ${n} batches are fewer than 15: ` : "Limits "}${limitText(lower, unit)} to ${limitText(upper, unit)} around ${quantityText(center, unit)}`;
   const held = signals.length === 0 ? "no batch is beyond them and no eight in a row lie on one side" : `${counted(signals.length, "signal", "signals")}: ${listed(signals.map(shortSignal))}`;
-  return `${limits}; ${held}. ${capitalised(step)}.`;
+  return `${limits}; ${held}. ${capitalised(step)}${jumps(control, points)}.`;
+}
+
+/** Told beside the average: neighbouring ranges share a batch, so a jump is no signal of its own. */
+function jumps({ movingRanges, movingRangeUpper }: Omit<ControlReport, "says">, points: readonly SeasonPoint[]): string {
+  const far = movingRanges.flatMap((range, index) => range > movingRangeUpper ? [points[index + 1]?.batch ?? ""] : []);
+  return far.length === 0 ? "" : `; the step to ${listed(far)} is longer than steps here usually are`;
 }
 
 function limitText(value: number, unit: string): string {

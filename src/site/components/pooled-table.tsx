@@ -1,13 +1,30 @@
 import type { PooledReport } from "../../report/index.js";
 import { Figure } from "./figure.js";
 
-/** What the season's tastings say together, attribute by attribute. */
+/** What the season's tastings say together, attribute by attribute; those too few to pool are folded away. */
 export function PooledTable({ pooled }: { readonly pooled: Readonly<Record<string, PooledReport>> }) {
-  const rows = Object.values(pooled);
-  if (rows.length === 0) return <p>No tasting with scores is recorded in this season.</p>;
+  const reports = Object.values(pooled);
+  if (reports.length === 0) return <p>No tasting with scores is recorded in this season.</p>;
+  const together = reports.filter(({ estimate }) => estimate !== undefined);
+  const few = reports.filter(({ estimate }) => estimate === undefined);
+  return (
+    <>
+      {together.length === 0 ? <p>Too few batches were tasted to pool them: five are needed for an attribute.</p>
+        : <Rows caption="How far attributes moved, on the scale 0 to 10, all tastings together" rows={together} />}
+      {few.length === 0 ? null : (
+        <details>
+          <summary>Attributes tasted in fewer than five batches ({few.length})</summary>
+          <Rows caption="Shown, not pooled" rows={few} />
+        </details>
+      )}
+    </>
+  );
+}
+
+function Rows({ caption, rows }: { readonly caption: string; readonly rows: readonly PooledReport[] }) {
   return (
     <table class="pooled">
-      <caption>How far attributes moved, on the scale 0 to 10, all tastings together</caption>
+      <caption>{caption}</caption>
       <thead>
         <tr><th scope="col">Attribute</th><th scope="col">Moved, 95 % interval</th><th scope="col">Tastings</th></tr>
       </thead>

@@ -3,6 +3,7 @@ import { Figure } from "../components/figure.js";
 import { TastersSaid } from "../components/tasters-said.js";
 import { WideTable } from "../components/wide-table.js";
 import { useLink } from "../page/page-context.js";
+import { useWords } from "../page/use-words.js";
 import { pageFile } from "../page/page-file.js";
 import type { Site } from "../page/site.js";
 import type { SiteFile } from "../site-file.js";
@@ -65,8 +66,9 @@ function Row({ batch, name, slug }: { readonly batch: BatchReport; readonly name
 
 /** What it had in the kettle, where the beer had none of it after. */
 function Kettle({ batch, name }: { readonly batch: BatchReport; readonly name: string }) {
+  const words = useWords();
   const lines = batch.recipe.kettleHops.filter(({ what }) => what.toLowerCase() === name.toLowerCase());
-  return <>in the kettle only{lines.length === 0 ? null : <span class="row-note">{lines.map(({ amount, detail }) => [amount, detail.split(", ")[0]].filter((part) => part !== undefined && part !== "").join(", ")).join("; ")}</span>}</>;
+  return <>in the kettle only{lines.length === 0 ? null : <span class="row-note">{lines.map(({ amount, detail }) => [words(amount), detail.split(", ")[0]].filter((part) => part !== undefined && part !== "").join(", ")).join("; ")}</span>}</>;
 }
 
 function Amount({ addition }: { readonly addition: DryHopReport }) {

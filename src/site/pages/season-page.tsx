@@ -82,7 +82,8 @@ function Process({ season, site }: SeasonProps) {
           <ControlVerdicts series={controlled} />
           <p class="aside">
             Limits come from how far a figure moves from one batch to the next. A batch beyond them, or eight in a row on one side of the centre line,
-            is worth a look; some 1 in 100 batches of a steady process would be. What was different in a batch is where to look first, not the cause.
+            is worth a look; by chance alone about 1 in 150 batches of a steady process would be. What was different in a batch is where to look first, not the
+            cause.
           </p>
           <Charts charts={charts.filter(told)} season={season} site={site} />
           <Charts charts={charts.filter((chart) => !told(chart))} season={season} site={site} folded="Charts of what holds" />
