@@ -36,11 +36,9 @@ export function chartControl(series: SeasonSeries, options: ChartOptions = {}): 
   const { control, points } = series;
   if (control === undefined) return undefined;
   const unit = displayUnit(series.unit, options.system);
-  const isDifference = series.figure.endsWith("-off-plan");
-  const convert = isDifference ? unit.convertDifference : unit.convert;
   const drawn: Drawn = {
-    title: series.title, unit, control: inUnit(control, convert, unit.convertDifference), batches: points.map(({ batch }) => batch),
-    values: points.map(({ value }) => convert(value)), whiskers: points.map(({ plusMinus }) => unit.convertDifference(plusMinus ?? 0)),
+    title: series.title, unit, control: inUnit(control, unit), batches: points.map(({ batch }) => batch),
+    values: points.map(({ value }) => unit.convert(value)), whiskers: points.map(({ plusMinus }) => unit.convertDifference(plusMinus ?? 0)),
   };
   return {
     id: options.id ?? `control-${series.figure}`, kind: "control", title: `${series.title}, batch after batch`, description: series.says,
@@ -48,7 +46,7 @@ export function chartControl(series: SeasonSeries, options: ChartOptions = {}): 
   };
 }
 
-function inUnit(control: ControlReport, convert: (value: number) => number, convertDifference: (difference: number) => number): ControlReport {
+function inUnit(control: ControlReport, { convert, convertDifference }: DisplayUnit): ControlReport {
   return {
     ...control, center: convert(control.center), lower: convert(control.lower), upper: convert(control.upper),
     movingRanges: control.movingRanges.map(convertDifference), meanMovingRange: convertDifference(control.meanMovingRange), movingRangeUpper: convertDifference(control.movingRangeUpper),

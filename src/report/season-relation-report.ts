@@ -1,7 +1,7 @@
 import { meanInterval, predictAt } from "../statistics/index.js";
 import { bentLine, bendReport } from "./season-bend.js";
 import { claimOf, isClaimed, type TrendFamily } from "./season-claims.js";
-import { relationSays, stepOf, togetherSentences } from "./season-relation-says.js";
+import { relationSays, robustSentences, stepOf, togetherSentences } from "./season-relation-says.js";
 import type { SeasonRelation } from "./season-relations.js";
 import type { Trend } from "./season-trend.js";
 import type { RelationReport } from "./types.js";
@@ -27,7 +27,7 @@ export function relationReport(relation: SeasonRelation, family: TrendFamily): R
     claim, first, onPage,
     ...(together.length === 0 ? {} : { together }),
     ...(bend === undefined ? {} : { bend }),
-    says: [relationSays(relation, claim, family), ...togetherSentences(x.words, together), ...(bend === undefined ? [] : [bend.says])].join(" "),
+    says: [relationSays(relation, claim, family), ...(trend === undefined || !onPage ? [] : robustSentences(relation, trend)), ...togetherSentences(x.words, together), ...(bend === undefined ? [] : [bend.says])].join(" "),
   };
 }
 

@@ -26,6 +26,13 @@ export function relationSays(relation: SeasonRelation, claim: Claim, family: Tre
   return claim === "shown" ? `E${wentWith}.` : `Possible, for other batches to confirm: e${wentWith}.`;
 }
 
+/** The line that one odd batch hardly moves, beside the fitted one; where so few batches give it no interval, nothing. */
+export function robustSentences({ y }: Pick<SeasonRelation, "y">, { robust, exact }: Trend): string[] {
+  const { slope, low, high } = robust ?? {};
+  if (slope === undefined || low === undefined || high === undefined) return [];
+  return [`Theil–Sen, which one odd batch hardly moves, gives ${slopeText({ y }, { slope, low, high })}; the p is Kendall's${exact ? ", exact" : ", by the normal curve"}.`];
+}
+
 /** `0.12 L more total loss (0.05 to 0.19)`; the interval turned with the slope, negative where it reaches past none. */
 export function slopeText({ y }: Pick<SeasonRelation, "y">, { slope, low, high }: Pick<Trend, "slope" | "low" | "high">): string {
   const half = (high - low) / 2;

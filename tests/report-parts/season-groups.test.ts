@@ -73,7 +73,7 @@ describe("the list of pairs", () => {
   const full = (n: number): BatchReport[] => Array.from({ length: n }, (_, index) => reportOf(`B-${String(index).padStart(2, "0")}`, {
     brewed: brewedOn(index), packaged: brewedOn(index + 1), equipment: "a", dryHops: [hop("Cascade")], recipe: { ...reportOf("x").recipe, yeast: { what: "ale", amount: "", detail: "" } },
     figures: Object.fromEntries(["dry-hop-dose", "dry-hop-contact", "dry-hop-temperature", "loss-total", "dry-hop-ph-rise", "dry-hop-gravity-drop"].map((id, place) => [id, figure(1 + ((index + 1) * (place + 3)) % 11, "x")])),
-    tastings: [{ ...liftTasting("orange peel", [1, 2, index % 4]), date: `${brewedOn(index + 2)}`, preference: { before: 2, after: 5, none: 0, p: 1, share: 0.2 + 0.05 * (index % 9) } }],
+    tastings: [{ ...liftTasting("orange peel", [1, 2, index % 4]), date: brewedOn(index + 2), preference: { before: 2, after: 5, none: 0, p: 1, share: 0.2 + 0.05 * (index % 9) } }],
   }));
   const report = seasonReport("S", "s", full(12));
   const asked = new Set([...report.relations.map(({ x, y }) => `${x} ${y}`), ...report.groups.map(({ by, y }) => `${by} ${y}`)]);

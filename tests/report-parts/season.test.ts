@@ -58,6 +58,11 @@ describe("one thing against another", () => {
     expect(found.says).toContain("Possible, for other batches to confirm: each extra g/L of dry-hop dose went with 0.025 L less total loss (0.008 to 0.043), 8 batches");
   });
 
+  it("puts Theil–Sen beside it, and says that Kendall's p is exact", () => {
+    // trend_expected.csv: slope −0.025, exact interval −0.048 to −0.00667.
+    expect(found.says).toContain("Theil–Sen, which one odd batch hardly moves, gives 0.025 L less total loss (0.007 to 0.048); the p is Kendall's, exact.");
+  });
+
   it("says it plainly from ten batches on", () => {
     // Loss 1.5 + 0.12 × dose, ± 0.05 by turns.
     const ten = lossAgainstDose(seasonOf(Array.from({ length: 11 }, (_, dose) => [dose, 1.5 + 0.12 * dose + (dose % 2 === 0 ? 0.05 : -0.05)] as const)));

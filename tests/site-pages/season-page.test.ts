@@ -66,6 +66,21 @@ describe("a season's page", () => {
   });
 });
 
+describe("what the season's script may draw", () => {
+  it("is a script that sets data and nothing else, whatever a record says", () => {
+    const [one, two] = seasonOf([[1, 2], [4, 3]]);
+    if (one === undefined || two === undefined) throw new Error("two batches were asked for");
+    const hostile = "</script><script>alert(1)</script>\u2028\"});alert(2)//";
+    const script = rendered(sampleSite(logOf([{ ...one, equipment: hostile }, { ...two, style: hostile }])), "seasons/pales-explore.js");
+    expect(script).not.toContain("<");
+    const window: { gylebookSeason?: { groupings: { id: string; values: unknown[] }[]; axes: { id: string; values: unknown[] }[] } } = {};
+    const context = createContext({ window, alert: () => { throw new Error("a record ran"); } });
+    runInContext(script, context);
+    expect(window.gylebookSeason?.axes.find(({ id }) => id === "dry-hop-dose")?.values).toEqual([1, 4]);
+    expect(JSON.stringify(window.gylebookSeason?.groupings)).toContain("alert(2)");
+  });
+});
+
 describe("a series' page", () => {
   it("of a hundred versions, and of one, is made", () => {
     for (const count of [100, 1]) {

@@ -38,7 +38,7 @@ function Hop({ name, slug, batches }: HopProps) {
         <p class="lead">{batches.length === 1 ? "In one batch." : `In ${batches.length} batches, newest first.`}</p>
       </header>
       <WideTable label={`Batches with ${name}`}>
-        <table class="hop-batches">
+        <table class="hop-batches stack">
           <thead>
             <tr><th scope="col">Batch</th><th scope="col">In the dry hop</th><th scope="col">Dose</th><th scope="col">Beside</th><th scope="col">What tasters said</th></tr>
           </thead>
@@ -56,10 +56,10 @@ function Row({ batch, name, slug }: { readonly batch: BatchReport; readonly name
   return (
     <tr>
       <th scope="row"><a href={link(`batches/${batch.slug}.html`)}><bdi>{batch.batch}</bdi> <bdi>{batch.title}</bdi></a><span class="row-note">{shortDate(batch.brewed.slice(0, 10))}</span></th>
-      <td>{own.length === 0 ? <Kettle batch={batch} name={name} /> : own.map((addition, index) => <Amount key={index} addition={addition} />)}</td>
-      <td>{own.map((addition, index) => <span key={index} class="row-line">{addition.dose === undefined ? "–" : <Figure value={addition.dose} unit="g/L" />}</span>)}</td>
-      <td><bdi>{beside.length === 0 ? "–" : beside.join(", ")}</bdi></td>
-      <td><TastersSaid batch={batch} /></td>
+      <td data-head="In the dry hop">{own.length === 0 ? <Kettle batch={batch} name={name} /> : own.map((addition, index) => <Amount key={index} addition={addition} />)}</td>
+      <td data-head="Dose" class={own.length === 0 ? "none" : undefined}>{own.map((addition, index) => <span key={index} class="row-line">{addition.dose === undefined ? "–" : <Figure value={addition.dose} unit="g/L" />}</span>)}</td>
+      <td data-head="Beside"><bdi>{beside.length === 0 ? "–" : beside.join(", ")}</bdi></td>
+      <td data-head="What tasters said"><TastersSaid batch={batch} /></td>
     </tr>
   );
 }
@@ -68,7 +68,7 @@ function Row({ batch, name, slug }: { readonly batch: BatchReport; readonly name
 function Kettle({ batch, name }: { readonly batch: BatchReport; readonly name: string }) {
   const words = useWords();
   const lines = batch.recipe.kettleHops.filter(({ what }) => what.toLowerCase() === name.toLowerCase());
-  return <>in the kettle only{lines.length === 0 ? null : <span class="row-note">{lines.map(({ amount, detail }) => [words(amount), detail.split(", ")[0]].filter((part) => part !== undefined && part !== "").join(", ")).join("; ")}</span>}</>;
+  return <>in the kettle only{lines.length === 0 ? null : <span class="row-note">{lines.map(({ amount, detail }) => [words(amount), words(detail.split(", ")[0] ?? "")].filter((part) => part !== "").join(", ")).join("; ")}</span>}</>;
 }
 
 function Amount({ addition }: { readonly addition: DryHopReport }) {
