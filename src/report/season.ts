@@ -44,5 +44,5 @@ function computeSeason(name: string, slug: string, ordered: readonly BatchReport
 
 function testedSays(count: number): string {
   if (count === 0) return "Nothing could be tested: too few batches have the figures.";
-  return `${counted(count, "question was", "questions were")} put to this season's figures. Of that many some would look like an answer by chance alone, so each p is adjusted (Holm) until a season of pure chance brings forth any trend or difference at all in 5 of 100 at most.`;
+  return `${counted(count, "question was", "questions were")} put to this season's figures. Of that many some would look like an answer by chance alone, so each p is adjusted (Holm) until a season of pure chance brings forth any trend or difference at all in 5 of 100 at most. Four fifths of that chance belong to the questions fixed beforehand (what hops cost, what tasters found of the dose, whether the process drifts), the rest to all other pairs.`;
 }
