@@ -11,6 +11,7 @@ export function visibleLines(html: string): string[] {
   const body = html.slice(html.indexOf("<body"))
     .replaceAll(/<(?:script|style)\b[\s\S]*?<\/(?:script|style)>/gu, "")
     .replaceAll(/<blockquote class="aim-words"[\s\S]*?<\/blockquote>/gu, "")
+    .replaceAll(/<h2>In the brewer’s words<\/h2>[\s\S]*?<\/section>/gu, "")
     .replaceAll(/<div class="notes"[\s\S]*?<\/section>/gu, "")
     .replaceAll(/<p class="formula">[\s\S]*?<\/p>|: <i>[\s\S]*?<\/i>/gu, "")
     .replaceAll(/written “<bdi>[^<]*<\/bdi>”/gu, "written “…”");

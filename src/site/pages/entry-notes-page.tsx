@@ -8,7 +8,7 @@ import { pageFile } from "../page/page-file.js";
 import type { Site } from "../page/site.js";
 import type { SiteFile } from "../site-file.js";
 import { printedDate } from "../text/printed-date.js";
-import { printedWords } from "../text/printed-words.js";
+import { useWords } from "../page/use-words.js";
 
 /** The notes a brewer takes to the registrar, on one printed page. No blind code, no registration id: slips come from `sheets`. */
 export function entryNotesPage(site: Site, report: BatchReport, key: LargePart): SiteFile[] {
@@ -27,6 +27,7 @@ interface EntryNotesProps {
 }
 
 function EntryNotes({ report, notes }: EntryNotesProps) {
+  const words = useWords();
   const link = useLink();
   return (
     <article class="sheet entry-notes">
@@ -38,10 +39,10 @@ function EntryNotes({ report, notes }: EntryNotesProps) {
       </p>
       {notes.notes.map((note) => <OneCompetition key={note.competition + (note.style ?? "")} note={note} />)}
       <div class="sheet-columns">
-        <section><h2>Ingredients</h2>{notes.ingredients.length === 0 ? <p>None are recorded.</p> : notes.ingredients.map((line) => <p key={line}><bdi>{line}</bdi></p>)}</section>
-        <section><h2>Serving</h2><p>{notes.serving}</p></section>
+        <section><h2>Ingredients</h2>{notes.ingredients.length === 0 ? <p>None are recorded.</p> : notes.ingredients.map((line) => <p key={line}><bdi>{words(line)}</bdi></p>)}</section>
+        <section><h2>Serving</h2><p>{words(notes.serving)}</p></section>
         {notes.words === undefined ? null : <section><h2>In the brewer’s words</h2><p dir="auto">{notes.words}</p></section>}
-        <section><h2>Bottles</h2><ul class="tick-list">{notes.checklist.map((line) => <li key={line}>{printedWords(line)}</li>)}</ul></section>
+        <section><h2>Bottles</h2><ul class="tick-list">{notes.checklist.map((line) => <li key={line}>{words(line)}</li>)}</ul></section>
         {notes.earlier.length === 0 ? null : <section><h2>Earlier results</h2><ul>{notes.earlier.slice(-MOST_EARLIER).map((line) => <li key={line}>{line}</li>)}</ul></section>}
         <section class="sheet-caution">{notes.cautions.map((line) => <p key={line}><b>Caution.</b> {line}</p>)}</section>
       </div>
