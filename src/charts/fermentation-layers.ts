@@ -31,8 +31,8 @@ function shadeLayer(): Layer {
 
 function lineLayer(panel: PlacedPanel, axisTitle: string): Layer {
   return {
-    data: { name: `${panel.name}Line` },
-    mark: { type: "line", stroke: INKS[panel.name], strokeWidth: 1.5, strokeJoin: "round", strokeCap: "round" },
+    data: dataset(`${panel.name}Line`),
+    mark: { type: "line", stroke: INKS[panel.name], strokeWidth: 1.5, strokeJoin: "round", strokeCap: "round", order: null },
     encoding: {
       x: {
         field: "x", type: "quantitative", scale: { domain: [{ expr: "dayLow" }, { expr: "dayHigh" }], nice: false, zero: false },
@@ -55,7 +55,7 @@ function keyLayer(): Layer {
 
 function byHandLayer(panel: PlacedPanel): Layer {
   return {
-    data: { name: `${panel.name}ByHand` },
+    data: dataset(`${panel.name}ByHand`),
     mark: BY_HAND,
     encoding: { x: { field: "x", type: "quantitative" }, y: { ...yOf(panel), axis: null } },
   };

@@ -1,7 +1,6 @@
 /** How many numbers each path command takes, and which of them are x (even) and y (odd) positions. */
 const ARGUMENTS: Readonly<Record<string, number>> = { M: 2, L: 2, H: 1, V: 1, A: 7, C: 6, Q: 4, Z: 0 };
 const NUMBER = /-?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?/gi;
-const POLYLINE = /^[-\d.,ML]*$/;
 const COMMAND = /([a-z])([^a-z]*)/gi;
 
 interface Segment {
@@ -22,30 +21,42 @@ function printTenths(tenths: number): string {
   return tenths < 0 ? `-${text}` : text;
 }
 
-/** Path data moved by an offset and printed short: positions to a tenth of a pixel, lines as steps from the point before. */
-export function compactPath(data: string, dx: number, dy: number): string {
-  return POLYLINE.test(data) ? compactPolyline(data, dx, dy) : compactCommands(data, dx, dy);
+/** A point of a line, px; the line is broken where `defined` is false. */
+export interface LinePoint {
+  readonly x?: number;
+  readonly y?: number;
+  readonly defined?: boolean;
 }
 
-/** The quick way for what most of a drawing is: lines from point to point. */
-function compactPolyline(data: string, dx: number, dy: number): string {
+/** Path data of a line from point to point, moved by an offset: positions to a tenth of a pixel, each as a step from the point before. */
+export function compactLine(points: readonly LinePoint[], dx: number, dy: number): string {
+  let text = "";
   let x = 0;
   let y = 0;
-  let text = "";
-  for (const line of data.split("M").slice(1)) {
-    line.split("L").forEach((point, index) => {
-      const comma = point.indexOf(",");
-      const nextX = tenth(Number(point.slice(0, comma)) + dx);
-      const nextY = tenth(Number(point.slice(comma + 1)) + dy);
-      text += index === 0 ? `M${join([printTenths(nextX), printTenths(nextY)])}` : step(nextX - x, nextY - y);
-      x = nextX;
-      y = nextY;
-    });
+  let length = 0;
+  for (const point of points) {
+    if (point.defined === false) {
+      text += endOfRun(length);
+      length = 0;
+      continue;
+    }
+    const nextX = tenth((point.x ?? 0) + dx);
+    const nextY = tenth((point.y ?? 0) + dy);
+    text += length === 0 ? `M${printPair(nextX, nextY)}` : step(nextX - x, nextY - y);
+    x = nextX;
+    y = nextY;
+    length += 1;
   }
-  return text;
+  return text + endOfRun(length);
 }
 
-function compactCommands(data: string, dx: number, dy: number): string {
+/** A single point is drawn as a dot by the ends of its stroke, which a path has only if it is closed. */
+function endOfRun(length: number): string {
+  return length === 1 ? "Z" : "";
+}
+
+/** Path data moved by an offset and printed short: positions to a tenth of a pixel, lines as steps from the point before. */
+export function compactPath(data: string, dx: number, dy: number): string {
   let x = 0;
   let y = 0;
   let text = "";
@@ -96,7 +107,13 @@ function step(dx: number, dy: number): string {
   if (dx === 0 && dy === 0) return "";
   if (dy === 0) return `h${printTenths(dx)}`;
   if (dx === 0) return `v${printTenths(dy)}`;
-  return `l${join([printTenths(dx), printTenths(dy)])}`;
+  return `l${printPair(dx, dy)}`;
+}
+
+/** Two tenths side by side, as `join` has them, without lists: most of a drawing is made of these. */
+function printPair(one: number, other: number): string {
+  const isSeparate = other < 0 || (other > 0 && other < 10 && one % 10 !== 0);
+  return isSeparate ? printTenths(one) + printTenths(other) : `${printTenths(one)} ${printTenths(other)}`;
 }
 
 /** Numbers side by side: a minus sign separates, and so does a point after a number that has one. */

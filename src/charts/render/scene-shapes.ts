@@ -1,5 +1,5 @@
 import { TYPE_PX } from "../theme.js";
-import { compactPath } from "./path-data.js";
+import { compactLine, compactPath, type LinePoint } from "./path-data.js";
 import { escapeText } from "./svg-text.js";
 
 /** A shape of a drawing in absolute px; `ink` is how it is drawn, as attributes in a fixed order. */
@@ -11,14 +11,12 @@ export interface Shape {
 }
 
 /** What a drawing of Vega's consists of, as far as it is read here; Vega's types leave it out. */
-export interface SceneItem {
+export interface SceneItem extends LinePoint {
   readonly mark: Scene;
   /** Of an axis's part: where along the axis it stands, from 0 to 1. */
   readonly datum?: { readonly index?: number };
   /** In a group: the marks in it. */
   readonly items?: readonly Scene[];
-  readonly x?: number;
-  readonly y?: number;
   readonly x2?: number;
   readonly y2?: number;
   readonly text?: unknown;
@@ -95,9 +93,8 @@ function pathOf(item: SceneItem, left: number, top: number, tools: SceneTools): 
   if (isClear(item.fill) && isClear(item.stroke)) return undefined;
   const { marktype } = item.mark;
   const { x = 0, y = 0 } = item;
-  if (marktype === "rule") {
-    return { kind: "path", ink: inkOf(item), data: compactPath(`M${x},${y}L${item.x2 ?? x},${item.y2 ?? y}`, left, top) };
-  }
+  if (marktype === "rule") return { kind: "path", ink: inkOf(item), data: compactLine([item, { x: item.x2 ?? x, y: item.y2 ?? y }], left, top) };
+  if (marktype === "line") return { kind: "path", ink: inkOf(item), data: compactLine(item.mark.items, left, top) };
   const data = geometryOf(item, tools)["d"] ?? "";
   // A symbol is drawn around its own place, all else from the group's corner.
   const isSymbol = marktype === "symbol";

@@ -1,10 +1,11 @@
-import type { View } from "vega";
+import type { Changeset, Runtime, View } from "vega";
 import type { TopLevelSpec } from "vega-lite";
 import { readScene, type Scene, type SceneTools, type Shape } from "./scene-shapes.js";
 
 type VegaModules = readonly [vega: typeof import("vega"), vegaLite: typeof import("vega-lite")];
 
 let modules: Promise<VegaModules> | undefined;
+const runtimes = new Map<string, Runtime>();
 const views = new Map<string, View>();
 
 /** A spec as layered-spec builds it, seen as what differs between charts and what doesn't. */
@@ -50,21 +51,35 @@ async function drawNow(spec: TopLevelSpec): Promise<readonly Shape[]> {
   const [vega] = await loadVega();
   const parts = spec as unknown as Parts;
   const view = await viewOf(spec);
-  for (const [name, rows] of Object.entries(parts.datasets)) view.data(name, rows.map((row) => ({ ...row })));
+  for (const [name, rows] of Object.entries(parts.datasets)) fillDataset(view, name, rows, vega.changeset());
   for (const { name, value } of parts.params) view.signal(name, value);
   await view.width(parts.width).height(parts.height).padding(parts.padding).runAsync();
   const scene = (view.scenegraph() as unknown as { readonly root: Scene }).root;
   return readScene(scene, parts.padding.left, parts.padding.top, vega as unknown as Untyped);
 }
 
+/** Gives a data set its rows. Rows that the view has are written over: that costs a fraction of taking them out and putting others in. */
+function fillDataset(view: View, name: string, rows: readonly object[], changes: Changeset): void {
+  const known = (view.data(name) as Record<string, unknown>[] | undefined) ?? [];
+  if (known.length + rows.length === 0) return;
+  known.slice(0, rows.length).forEach((row, index) => {
+    const next = rows[index] ?? {};
+    for (const column in row) if (!(column in next)) delete row[column];
+    Object.assign(row, next);
+  });
+  view.change(name, changes.remove(known.slice(rows.length)).insert(rows.slice(known.length).map((row) => ({ ...row }))).reflow());
+}
+
+/** A view for each skeleton and width: drawings of one width hold about as much, so that most of what a view has stays in use. */
 async function viewOf(spec: TopLevelSpec): Promise<View> {
-  const skeleton = skeletonOf(spec);
-  const key = JSON.stringify(skeleton);
+  const skeleton = JSON.stringify(skeletonOf(spec));
+  const key = `${(spec as unknown as Parts).width} ${skeleton}`;
   const known = views.get(key);
   if (known !== undefined) return known;
   const [vega, vegaLite] = await loadVega();
-  const runtime = vega.parse(vegaLite.compile(skeleton, { logger: strictLogger() }).spec);
+  const runtime = runtimes.get(skeleton) ?? vega.parse(vegaLite.compile(skeletonOf(spec), { logger: strictLogger() }).spec);
   const view = new vega.View(runtime, { renderer: "none", loader: refusingLoader(vega) });
+  runtimes.set(skeleton, runtime);
   views.set(key, view);
   return view;
 }
