@@ -67,7 +67,7 @@ function fillDataset(view: View, name: string, rows: readonly object[], changes:
     for (const column in row) if (!(column in next)) delete row[column];
     Object.assign(row, next);
   });
-  view.change(name, changes.remove(known.slice(rows.length)).insert(rows.slice(known.length).map((row) => ({ ...row }))).reflow());
+  view.change(name, changes.remove(known.slice(rows.length)).insert(rows.slice(known.length).map((row) => ({ ...row }))).clean(false).reflow());
 }
 
 /** A view for each skeleton and width: drawings of one width hold about as much, so that most of what a view has stays in use. */
