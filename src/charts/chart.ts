@@ -23,6 +23,7 @@ export interface Chart {
   /** States the trend; it stands in for the drawing where the drawing can't be seen. */
   readonly description: string;
   readonly table: ChartTable;
+  /** Like `narrow`, drawn up each time it is asked for: a season's lines would fill the memory, and a chart that is kept isn't asked. */
   readonly wide: Drawing;
   readonly narrow: Drawing;
 }

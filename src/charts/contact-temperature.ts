@@ -32,7 +32,8 @@ export function chartContactTemperature(dryHops: readonly DryHopReport[], option
     id: options.id ?? "contact-temperature", kind: "contact-temperature", title: `Temperature in contact with the hops, ${options.batch}`,
     description: `Mean, and lowest to highest, while the hops were in the beer. ${ranges}.`,
     table: { columns: [{ title: "addition" }, { title: "mean (lowest to highest)", unit: unit.label }], rows: contacts.map(({ name, value }) => [name, value]) },
-    wide: drawContacts(contacts, unit, "wide"), narrow: drawContacts(contacts, unit, "narrow"),
+    get wide() { return drawContacts(contacts, unit, "wide"); },
+    get narrow() { return drawContacts(contacts, unit, "narrow"); },
   };
 }
 

@@ -30,7 +30,8 @@ export function chartDiscrimination(count: CountReport, options: ChartOptions & 
       columns: [{ title: "test" }, { title: "right" }, { title: "tasters" }, { title: "share", unit: "%" }, { title: "95 % interval" }, { title: "guessing", unit: "%" }],
       rows: [[options.test, String(count.correct), String(count.tasters), percent(count.share), interval, percent(count.chance)]],
     },
-    wide: drawCount(count, { name, value }, "wide"), narrow: drawCount(count, { name, value }, "narrow"),
+    get wide() { return drawCount(count, { name, value }, "wide"); },
+    get narrow() { return drawCount(count, { name, value }, "narrow"); },
   };
 }
 

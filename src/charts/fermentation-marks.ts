@@ -36,9 +36,8 @@ export function fermentationContent(layout: FermentationLayout, axis: DayAxis, f
 
 function panelContent(panel: PlacedPanel): SpecContent {
   const { name, scale } = panel;
-  const rows = (points: PlacedPanel["line"]): readonly Row[] => points.map(([x, y]) => ({ x, y }));
   return {
-    datasets: { [`${name}Line`]: rows(panel.line), [`${name}ByHand`]: rows(panel.byHand) },
+    datasets: { [`${name}Line`]: panel.line, [`${name}ByHand`]: panel.byHand },
     params: {
       [`${name}Low`]: scale.low, [`${name}High`]: scale.high, [`${name}Ticks`]: scale.ticks, [`${name}Top`]: panel.top, [`${name}Bottom`]: panel.bottom,
     },

@@ -5,7 +5,7 @@ import { buildDayAxis } from "./fermentation-axis.js";
 import { fermentationContent } from "./fermentation-marks.js";
 import { fermentationLayers } from "./fermentation-layers.js";
 import { placeFermentation } from "./fermentation-layout.js";
-import { buildPanels } from "./fermentation-panels.js";
+import { buildPanels, panelNames } from "./fermentation-panels.js";
 import { fermentationTable } from "./fermentation-table.js";
 import { NARROW_PX, plotWidthPx, WIDE_PX, type Frame } from "./frame.js";
 import { layeredSpec } from "./layered-spec.js";
@@ -23,12 +23,13 @@ const LATER_PX = 18;
  */
 export function chartFermentation(read: TimelineReport, options: ChartOptions & { readonly batch: string }): Chart | undefined {
   const timeline = labelledIn(read, options.system);
-  const wide = drawFermentation(timeline, WIDE, options);
-  const narrow = drawFermentation(timeline, NARROW, options);
-  if (wide === undefined || narrow === undefined) return undefined;
+  const names = panelNames(timeline).join(" and ");
+  if (names === "") return undefined;
   return {
-    id: options.id ?? "fermentation", kind: "fermentation", title: `${wide.title}, ${options.batch}`, description: timeline.says,
-    table: fermentationTable(timeline, buildDayAxis(timeline, 1), options.system), wide: wide.drawing, narrow: narrow.drawing,
+    id: options.id ?? "fermentation", kind: "fermentation", title: `${names.charAt(0).toUpperCase()}${names.slice(1)}, ${options.batch}`,
+    description: timeline.says, table: fermentationTable(timeline, buildDayAxis(timeline, 1), options.system),
+    get wide() { return drawFermentation(timeline, WIDE, options); },
+    get narrow() { return drawFermentation(timeline, NARROW, options); },
   };
 }
 
@@ -37,19 +38,14 @@ function labelledIn(timeline: TimelineReport, system: UnitSystem = "metric"): Ti
   return { ...timeline, events: timeline.events.map((event) => ({ ...event, label: wordsInUnits(event.label, system, true) })) };
 }
 
-function drawFermentation(timeline: TimelineReport, outline: Frame, options: ChartOptions): { readonly title: string; readonly drawing: Drawing } | undefined {
+function drawFermentation(timeline: TimelineReport, outline: Frame, options: ChartOptions): Drawing {
   const isWide = outline.name === "wide";
   const axis = buildDayAxis(timeline, isWide ? 12 : 6);
   const columnHours = (axis.high - axis.low) * 24 / plotWidthPx(outline);
   const panels = buildPanels(timeline, columnHours, isWide ? 5 : 4, options.system);
-  if (panels.length === 0) return undefined;
   const frame = axis.later.length === 0 ? outline : { ...outline, bottom: outline.bottom + LATER_PX };
   const layout = placeFermentation(timeline, axis, panels, frame);
   const content = fermentationContent(layout, axis, frame, timeline.start);
   const spec = layeredSpec(frame, layout.height, content, fermentationLayers(layout.panels, axis.title));
-  const names = panels.map((panel) => panel.name).join(" and ");
-  return {
-    title: names.charAt(0).toUpperCase() + names.slice(1),
-    drawing: { spec, width: frame.width, height: layout.height + frame.top + frame.bottom },
-  };
+  return { spec, width: frame.width, height: layout.height + frame.top + frame.bottom };
 }

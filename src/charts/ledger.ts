@@ -31,7 +31,8 @@ export function chartLedger(ledger: LedgerReport, options: ChartOptions & { read
       columns: [{ title: "where" }, { title: wordsInUnits("volume at 20 °C", system, true) }],
       rows: rows.map((row) => [row.name, row.value]),
     },
-    wide: drawLedger(rows, axis, "wide"), narrow: drawLedger(rows, axis, "narrow"),
+    get wide() { return drawLedger(rows, axis, "wide"); },
+    get narrow() { return drawLedger(rows, axis, "narrow"); },
   };
 }
 

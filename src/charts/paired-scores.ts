@@ -39,7 +39,8 @@ export function chartPairedScores(attribute: AttributeReport, options: PairedOpt
         ["mean", formatNumber(attribute.meanBefore, "P").value, formatNumber(attribute.meanAfter, "P").value, liftText(attribute)],
       ],
     },
-    wide: drawScores(attribute, named, "wide"), narrow: drawScores(attribute, named, "narrow"),
+    get wide() { return drawScores(attribute, named, "wide"); },
+    get narrow() { return drawScores(attribute, named, "narrow"); },
   };
 }
 

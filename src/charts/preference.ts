@@ -29,7 +29,8 @@ export function chartPreference(preference: Preference, options: ChartOptions & 
     id: options.id ?? "preference", kind: "preference", title: "Which they preferred",
     description: `Of ${tasters} tasters ${preference.after} preferred ${rows[1]?.name ?? ""}, ${preference.before} preferred ${rows[0]?.name ?? ""} and ${preference.none} had no preference.`,
     table: { columns: [{ title: "preferred" }, { title: "tasters" }], rows: rows.map((row) => [row.name, String(row.votes)]) },
-    wide: drawVotes(rows, "wide"), narrow: drawVotes(rows, "narrow"),
+    get wide() { return drawVotes(rows, "wide"); },
+    get narrow() { return drawVotes(rows, "narrow"); },
   };
 }
 

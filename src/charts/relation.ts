@@ -46,7 +46,8 @@ export function chartRelation(relation: RelationReport, options: ChartOptions = 
       columns: [{ title: "batch" }, column(relation.xTitle, xUnit), column(relation.yTitle, yUnit)],
       rows: relation.points.map(({ batch, x, y }) => [batch, xUnit.formatValue(x), yUnit.formatValue(y)]),
     },
-    wide: drawRelation(drawn, WIDE), narrow: drawRelation(drawn, NARROW),
+    get wide() { return drawRelation(drawn, WIDE); },
+    get narrow() { return drawRelation(drawn, NARROW); },
   };
 }
 

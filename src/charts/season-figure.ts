@@ -24,8 +24,8 @@ export function chartSeasonFigure(series: SeasonSeries, options: ChartOptions = 
   return {
     id: options.id ?? `season-${series.figure}`, kind: "season-figure", title: `${series.title}, batch by batch`, description: series.says,
     table: seasonTable(series, unit),
-    wide: fitsInColumns(drawing) ? drawSeasonColumns(drawing) : drawSeasonRows(drawing, "wide"),
-    narrow: drawSeasonRows(drawing, "narrow"),
+    get wide() { return fitsInColumns(drawing) ? drawSeasonColumns(drawing) : drawSeasonRows(drawing, "wide"); },
+    get narrow() { return drawSeasonRows(drawing, "narrow"); },
   };
 }
 

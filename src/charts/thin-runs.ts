@@ -36,8 +36,10 @@ function outline(run: readonly Reading[], from: number, to: number): readonly nu
     if (value < (run[low]?.[1] ?? 0)) low = index;
     if (value > (run[high]?.[1] ?? 0)) high = index;
   }
-  const ends = [...(from === 0 ? [0] : []), ...(to === run.length ? [to - 1] : [])];
-  return [...new Set([...ends, low, high])].sort((a, b) => a - b);
+  const kept = low === high ? [low] : [Math.min(low, high), Math.max(low, high)];
+  if (from === 0 && kept[0] !== 0) kept.unshift(0);
+  if (to === run.length && kept[kept.length - 1] !== to - 1) kept.push(to - 1);
+  return kept;
 }
 
 function isLevel(before: Reading | undefined, reading: Reading, after: Reading | undefined): boolean {

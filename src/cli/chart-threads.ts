@@ -13,6 +13,8 @@ export interface ChartTask {
 export type ChartResult = { readonly drawn: DrawnPage } | { readonly failure: Error };
 
 const MOST_THREADS = 4;
+/** The thread that asks has pages to render meanwhile, and each further one must load Vega and warm up first. */
+const OWN_THREADS = 1;
 
 /**
  * Starts threads that draw charts; each takes the next page when it is done with one, and all end after `pageCount` pages.
@@ -38,7 +40,7 @@ class TaskQueue {
 
   constructor(pageCount: number) {
     this.#left = pageCount;
-    const count = Math.min(MOST_THREADS, Math.max(2, availableParallelism()), pageCount);
+    const count = Math.min(MOST_THREADS, Math.max(1, availableParallelism() - OWN_THREADS), pageCount);
     this.#idle = Array.from({ length: count }, () => new ChartThread());
   }
 

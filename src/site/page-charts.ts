@@ -31,7 +31,8 @@ const remembered = new WeakMap<object, { readonly units: UnitSystem; readonly ch
 function once(report: object, units: UnitSystem, draw: () => (Chart | undefined)[]): readonly Chart[] {
   const known = remembered.get(report);
   if (known?.units === units) return known.charts;
-  const charts = draw().filter((chart) => chart !== undefined).map((chart) => ({ ...chart, description: wordsFor(units, chart.description) }));
+  // Written onto the chart: a copy would have its drawings drawn up.
+  const charts = draw().filter((chart) => chart !== undefined).map((chart) => Object.assign(chart, { description: wordsFor(units, chart.description) }));
   remembered.set(report, { units, charts });
   return charts;
 }

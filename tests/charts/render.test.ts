@@ -79,6 +79,23 @@ describe("a drawing", () => {
     expect(await renderChart(required(chartRelation(relation())), { prefix: "a" })).toBe(alone);
   });
 
+  it.each(everyChart())("is what a view that drew nothing before draws: $id", async (chart) => {
+    vi.resetModules();
+    const fresh = await import("../../src/charts/index.js");
+    expect(await renderChart(chart, { prefix: "a" })).toBe(await fresh.renderChart(chart, { prefix: "a" }));
+  });
+
+  it("of a fermentation is drawn alike after one with more rows, other ticks and more events, and after one with fewer", async () => {
+    const middle = required(chartFermentation(timeline(), { batch: "A" }));
+    const long = { ...timeline(), gaps: [], temperature: { unit: "C", source: "log" as const, runs: [run(0, 700, 0.2, (hour) => 5 + 20 * Math.sin(hour / 9))] } };
+    const short = { ...timeline(), events: [], phases: [], temperature: { unit: "C", source: "log" as const, runs: [run(0, 30, 1, (hour) => 18 + hour / 100)] } };
+    const alone = await renderChart(middle, { prefix: "a" });
+    for (const report of [long, short]) {
+      expect(await renderChart(required(chartFermentation(report, { batch: "A" })), { prefix: "a" })).not.toBe(alone);
+      expect(await renderChart(middle, { prefix: "a" })).toBe(alone);
+    }
+  });
+
   it("has the same bytes in every zone, and asks no locale", async () => {
     const zone = process.env["TZ"];
     const bytes: string[] = [];

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import type { Chart } from "../chart.js";
 
 /** Part of every key, so that a change of renderer draws everything anew. */
-export const RENDERER = "1; vega 6.4.0; vega-lite 6.4.3";
+export const RENDERER = "2; vega 6.4.0; vega-lite 6.4.3";
 
 const ELEMENTS = /^(?:svg|title|desc|g|path|text)$/;
 const FORBIDDEN = /\s(?:on\w*|style|href|xlink:href|src)\s*=|url\(/i;

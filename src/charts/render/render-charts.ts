@@ -19,10 +19,12 @@ export interface RenderOptions {
  */
 export async function renderChart(chart: Chart, options: RenderOptions): Promise<string> {
   const { cacheDir, cold = false } = options;
-  const key = cacheDir === undefined ? "" : cacheKey(chart, options.prefix);
+  // The copy has its drawings drawn up once.
+  const plain = { ...chart };
+  const key = cacheDir === undefined ? "" : cacheKey(plain, options.prefix);
   const kept = cacheDir === undefined || cold ? undefined : await loadDrawing(cacheDir, key);
   if (kept !== undefined) return kept;
-  const markup = await renderDrawing(chart, chart.wide, "wide", options.prefix) + await renderDrawing(chart, chart.narrow, "narrow", options.prefix);
+  const markup = await renderDrawing(plain, plain.wide, "wide", options.prefix) + await renderDrawing(plain, plain.narrow, "narrow", options.prefix);
   if (cacheDir !== undefined) await writeDrawing(cacheDir, key, markup);
   return markup;
 }

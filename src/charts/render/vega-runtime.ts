@@ -20,6 +20,16 @@ interface Parts {
 /** Exported by Vega, missing from its types. */
 interface Untyped extends SceneTools {
   readonly textMetrics: { readonly canvas: (use: boolean) => void };
+  readonly changeset: () => Changes;
+}
+
+interface Changes {
+  /** Whether to tidy up at once what is kept of rows taken out; Vega does so anyway when there are many. */
+  readonly clean: (atOnce: boolean) => Changes;
+  readonly remove: (rows: object[]) => Changes;
+  readonly insert: (rows: object[]) => Changes;
+  /** Takes all rows for changed. */
+  readonly reflow: () => Changeset;
 }
 
 /** Vega takes a quarter of a second to load: only a build that has something to draw pays for it. */
@@ -48,18 +58,18 @@ export function drawSpec(spec: TopLevelSpec): Promise<readonly Shape[]> {
 }
 
 async function drawNow(spec: TopLevelSpec): Promise<readonly Shape[]> {
-  const [vega] = await loadVega();
+  const vega = (await loadVega())[0] as unknown as Untyped;
   const parts = spec as unknown as Parts;
   const view = await viewOf(spec);
   for (const [name, rows] of Object.entries(parts.datasets)) fillDataset(view, name, rows, vega.changeset());
   for (const { name, value } of parts.params) view.signal(name, value);
   await view.width(parts.width).height(parts.height).padding(parts.padding).runAsync();
   const scene = (view.scenegraph() as unknown as { readonly root: Scene }).root;
-  return readScene(scene, parts.padding.left, parts.padding.top, vega as unknown as Untyped);
+  return readScene(scene, parts.padding.left, parts.padding.top, vega);
 }
 
 /** Gives a data set its rows. Rows that the view has are written over: that costs a fraction of taking them out and putting others in. */
-function fillDataset(view: View, name: string, rows: readonly object[], changes: Changeset): void {
+function fillDataset(view: View, name: string, rows: readonly object[], changes: Changes): void {
   const known = (view.data(name) as Record<string, unknown>[] | undefined) ?? [];
   if (known.length + rows.length === 0) return;
   known.slice(0, rows.length).forEach((row, index) => {
@@ -67,7 +77,8 @@ function fillDataset(view: View, name: string, rows: readonly object[], changes:
     for (const column in row) if (!(column in next)) delete row[column];
     Object.assign(row, next);
   });
-  view.change(name, changes.remove(known.slice(rows.length)).insert(rows.slice(known.length).map((row) => ({ ...row }))).clean(false).reflow());
+  const more = rows.slice(known.length).map((row) => ({ ...row }));
+  view.change(name, changes.clean(false).remove(known.slice(rows.length)).insert(more).reflow());
 }
 
 /** A view for each skeleton and width: drawings of one width hold about as much, so that most of what a view has stays in use. */
