@@ -3,12 +3,13 @@ import { type Problem, problemKinds } from "../problems/index.js";
 import { type CivilTime, type Log, type RecordCache, recordFields } from "../records/index.js";
 import { type LogReport, buildLogReport } from "../report/index.js";
 import { methodAbouts } from "../science/index.js";
-import { type SiteAsset, type SiteFile, pageCharts, siteAssets, siteFiles } from "../site/index.js";
+import { type SiteAsset, type SiteFile, pageCharts, siteAssets, siteCards, siteFiles } from "../site/index.js";
 import { civilTime } from "./as-of.js";
 import { usableFolder } from "./cache-folder.js";
 import { type ChartDrawing, startDrawing } from "./draw-charts.js";
 import type { Effects } from "./effects.js";
 import type { Progress } from "./progress.js";
+import { drawCards } from "./site-cards.js";
 import { preparePhotos } from "./site-photos.js";
 import { publishedLogs } from "./published-logs.js";
 import { readLog } from "./read-log.js";
@@ -68,6 +69,9 @@ export async function planSite(options: BuildOptions, effects: Effects, progress
   progress.say("Preparing photos");
   const { photos, refused } = await preparePhotos(report, files, path.join(effects.cacheFolder, "photos"));
 
+  progress.say("Drawing cards");
+  const cards = await drawCards(siteCards(report), path.join(effects.cacheFolder, "cards"));
+
   progress.say("Planning the pages");
   const drawing = startDrawing(pageCharts(report), await usableFolder(path.join(effects.cacheFolder, "charts")));
   const pages = siteFiles({
@@ -77,7 +81,7 @@ export async function planSite(options: BuildOptions, effects: Effects, progress
   return {
     problems,
     leftOut: leftOut(report, refused),
-    output: { pages: pages.map((page) => withCharts(page, drawing)), assets: [...siteAssets(), ...photos.values()] },
+    output: { pages: pages.map((page) => withCharts(page, drawing)), assets: [...siteAssets(), ...photos.values(), ...cards] },
     chartMs: drawing.spentMs,
     ...(today === undefined ? { clock: { zone: log.club.zone, says: asOf.text } } : {}),
   };

@@ -1,7 +1,8 @@
 import { createHash } from "node:crypto";
-import { mkdir, readFile, rename, writeFile } from "node:fs/promises";
+import { readFile } from "node:fs/promises";
 import path from "node:path";
 import type { Sharp } from "sharp";
+import { writeCacheEntry } from "./cache-entry.js";
 
 /** A photo as it lies in the site. */
 export interface SitePhoto {
@@ -49,20 +50,8 @@ async function encodeInto(cached: string, picture: Sharp): Promise<Uint8Array> {
     .toColourspace("srgb")
     .jpeg({ quality: 80, progressive: true })
     .toBuffer();
-  await writeWhole(cached, bytes);
+  await writeCacheEntry(cached, bytes);
   return bytes;
-}
-
-/** Writes a cache entry so that a reader never sees a part of it. A cache that can't be written only costs time. */
-async function writeWhole(file: string, bytes: Uint8Array): Promise<void> {
-  const partial = `${file}.${process.pid}`;
-  try {
-    await mkdir(path.dirname(file), { recursive: true });
-    await writeFile(partial, bytes);
-    await rename(partial, file);
-  } catch {
-    // Read-only or full disk: go on without the cache.
-  }
 }
 
 /** Byte patterns that files of each kind begin with (at the offset given). */

@@ -1,25 +1,46 @@
 import { parseQuantity, type QuantityKind } from "../units/index.js";
-import type { BatchReport, ChangeRow, RecipeLine, RecipeReport } from "./types.js";
+import type { BatchReport, ChangeRow, RecipeLine } from "./types.js";
 
 /** Kinds an amount in a recipe may be of. */
 const AMOUNT_KINDS: readonly QuantityKind[] = ["mass", "volume", "temperature", "concentration"];
 /** Amounts that agree to so many digits are the same: 3.88 oz is 110 g. */
 const DIGITS = 3;
 
+/** One part of a batch's recipe, as it is held against another's. */
+export interface RecipeColumn {
+  readonly what: string;
+  readonly text: string;
+  /** Equal keys: the same ingredients in the same amounts, in whatever order and unit. Absent where nothing is recorded. */
+  readonly key?: string;
+}
+
 /** Recipe rows as text: ingredients with their amounts, in the brewer's own units. */
 export function recipeRows(before: BatchReport, after: BatchReport): ChangeRow[] {
-  const row = (what: string, lines: (recipe: RecipeReport) => readonly RecipeLine[], options?: RowOptions): ChangeRow | undefined =>
-    listRow(what, lines(before.recipe), lines(after.recipe), options);
+  const others = new Map(recipeColumn(after).map((column) => [column.what, column]));
+  return recipeColumn(before).flatMap((one) => {
+    const other = others.get(one.what);
+    return other === undefined || (one.isEmpty && other.isEmpty) ? [] : [changeRow(one, other)];
+  });
+}
+
+function changeRow(one: RecipeColumn, other: RecipeColumn): ChangeRow {
+  const unknown = one.key === undefined || other.key === undefined;
+  return { part: "recipe", what: one.what, before: one.text, after: other.text, change: unknown ? "unknown" : one.key === other.key ? "same" : "changed" };
+}
+
+/** One batch's recipe, part by part; `isEmpty` where no ingredient is listed, be it that none is recorded or that there was none. */
+export function recipeColumn(batch: BatchReport): (RecipeColumn & { readonly isEmpty: boolean })[] {
+  const { recipe } = batch;
   return [
-    row("Grist", ({ grist }) => grist),
-    row("Salts added", ({ water }) => water.filter(isAdded)),
-    row("Brewing water", ({ water }) => water.filter((line) => !isAdded(line))),
-    row("Mash", ({ mash }) => mash.filter(isChosen), { details: true }),
-    row("Kettle hops", ({ kettleHops }) => kettleHops.map(withoutLot), { details: true }),
-    row("Yeast", (recipe) => recipe.yeast === undefined ? [] : [recipe.yeast]),
-    row("Later additions", ({ additions }) => additions),
-    dryHopRow(before, after),
-  ].filter((found) => found !== undefined);
+    column("Grist", recipe.grist),
+    column("Salts added", recipe.water.filter(isAdded)),
+    column("Brewing water", recipe.water.filter((line) => !isAdded(line))),
+    column("Mash", recipe.mash.filter(isChosen), { details: true }),
+    column("Kettle hops", recipe.kettleHops.map(withoutLot), { details: true }),
+    column("Yeast", recipe.yeast === undefined ? [] : [recipe.yeast]),
+    column("Later additions", recipe.additions),
+    dryHopColumn(batch),
+  ];
 }
 
 export function isAdded({ detail }: RecipeLine): boolean {
@@ -37,34 +58,25 @@ export function withoutLot(line: RecipeLine): RecipeLine {
   return { ...line, detail: kept.join(", ") };
 }
 
-interface RowOptions {
+interface ColumnOptions {
   /** Whether how and when it went in is part of what it is: a 60 min boil isn't a stand. */
   readonly details?: boolean;
-  /** Text for an empty list, where the record says there was none. */
-  readonly none?: readonly [before: boolean, after: boolean];
+  /** An empty list says that there was none. */
+  readonly none?: boolean;
 }
 
-function listRow(what: string, before: readonly RecipeLine[], after: readonly RecipeLine[], { details = false, none = [false, false] }: RowOptions = {}): ChangeRow | undefined {
-  const known = [before.length > 0 || none[0], after.length > 0 || none[1]];
-  if (!known.includes(true) || (before.length === 0 && after.length === 0)) return undefined;
-  const same = sameLines(before, after, details);
-  return {
-    part: "recipe", what,
-    before: textOf(before, details, none[0]),
-    after: textOf(after, details, none[1]),
-    change: known.includes(false) ? "unknown" : same ? "same" : "changed",
-  };
+function column(what: string, lines: readonly RecipeLine[], { details = false, none = false }: ColumnOptions = {}): RecipeColumn & { readonly isEmpty: boolean } {
+  const isEmpty = lines.length === 0;
+  return { what, isEmpty, text: textOf(lines, details, none), ...(isEmpty && !none ? {} : { key: linesKey(lines, details) }) };
 }
 
 /** A dose of 0 says that there was no dry hop; no dose at all says that it isn't recorded. */
-function dryHopRow(before: BatchReport, after: BatchReport): ChangeRow | undefined {
-  const lines = ({ dryHops }: BatchReport): RecipeLine[] =>
-    dryHops.map(({ hop, form, grams, held, into }) => ({
-      what: hop, amount: grams === undefined ? "not recorded" : `${Number(grams.toPrecision(DIGITS + 1))} g`,
-      detail: [form, held === "bag" ? "in a bag" : held, into === "keg" ? "in the keg" : ""].filter((word) => word !== undefined && word !== "").join(", "),
-    }));
-  const none = ({ figures }: BatchReport): boolean => figures["dry-hop-mass"]?.value === 0;
-  return listRow("Dry hops", lines(before), lines(after), { details: true, none: [none(before), none(after)] });
+function dryHopColumn({ dryHops, figures }: BatchReport): RecipeColumn & { readonly isEmpty: boolean } {
+  const lines = dryHops.map(({ hop, form, grams, held, into }) => ({
+    what: hop, amount: grams === undefined ? "not recorded" : `${Number(grams.toPrecision(DIGITS + 1))} g`,
+    detail: [form, held === "bag" ? "in a bag" : held, into === "keg" ? "in the keg" : ""].filter((word) => word !== undefined && word !== "").join(", "),
+  }));
+  return column("Dry hops", lines, { details: true, none: figures["dry-hop-mass"]?.value === 0 });
 }
 
 function textOf(lines: readonly RecipeLine[], details: boolean, none: boolean): string {
@@ -73,10 +85,8 @@ function textOf(lines: readonly RecipeLine[], details: boolean, none: boolean): 
 }
 
 /** Order plays no part, nor does the unit an amount was written in. */
-function sameLines(before: readonly RecipeLine[], after: readonly RecipeLine[], details: boolean): boolean {
-  const keys = (lines: readonly RecipeLine[]): string =>
-    lines.map(({ what, amount, detail }) => [what.toLowerCase(), amountKey(amount), details ? detail : ""].join("\n")).sort().join("\n\n");
-  return keys(before) === keys(after);
+function linesKey(lines: readonly RecipeLine[], details: boolean): string {
+  return lines.map(({ what, amount, detail }) => [what.toLowerCase(), amountKey(amount), details ? detail : ""].join("\n")).sort().join("\n\n");
 }
 
 /** Amounts that mean the same have the same key. */

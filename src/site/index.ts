@@ -1,4 +1,5 @@
 export { addSite, writeSite, type OutputAsset, type OutputPage, type SiteOutput } from "./eleventy.js";
+export { siteCards, type SiteCard } from "./cards/site-cards.js";
 export { pageCharts, type PageCharts } from "./page-charts.js";
 export { privateFiles } from "./private-files.js";
 export type { PrivateFile, PrivateInputs } from "./private/private-sheet.js";

@@ -20,6 +20,13 @@ export function entryNotesPath({ slug, entryNotes }: BatchReport): string | unde
   return entryNotes === undefined ? undefined : `${batchPage(slug)}-entry.html`;
 }
 
+/** Social cards: of a batch, and of every page without one of its own. */
+export const batchCard = (slug: string): string => `cards/${slug}.png`;
+export const BOOK_CARD = "cards/index.png";
+
+/** What the side-by-side page reads of a batch. */
+export const compareData = (slug: string): string => `${batchPage(slug)}-compare.js`;
+
 /** Where the numbers of a chart lie as CSV. */
 export function chartCsvPath(page: string, chart: Chart): string {
   return `${page}-${chart.id}.csv`;

@@ -1,10 +1,16 @@
 import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import path from "node:path";
 import { CHART_CSS } from "../charts/index.js";
 import type { SiteAsset } from "./site-file.js";
 
 const ASSETS = new URL("./assets/", import.meta.url);
 /** Read in this order: later ones may rely on what earlier ones define. */
-const STYLES = ["type.css", "page.css", "batch.css", "competition.css", "season.css", "print.css"] as const;
+const STYLES = ["type.css", "page.css", "batch.css", "competition.css", "season.css", "search.css", "print.css"] as const;
+/** Each makes one kind of page handier; every page can be read without. */
+const SCRIPTS = ["batch-list.js", "search.js", "compare.js", "copy.js", "season-explore.js"] as const;
+/** The library that searches, built to be loaded as a classic script. */
+const MINISEARCH = path.join(path.dirname(createRequire(import.meta.url).resolve("minisearch")), "..", "umd", "index.js");
 const FACES = [
   { file: "source-serif-4-latin-400-normal.woff2", style: "normal", weight: 400 },
   { file: "source-serif-4-latin-400-italic.woff2", style: "italic", weight: 400 },
@@ -16,8 +22,8 @@ export function siteAssets(): SiteAsset[] {
   return [
     textAsset("assets/gylebook.css", [CHART_CSS, ...STYLES.map(styleText)].join("\n")),
     textAsset("assets/fonts.css", faceStyles()),
-    { path: "assets/batch-list.js", bytes: bytesOf("batch-list.js") },
-    { path: "assets/season-explore.js", bytes: bytesOf("season-explore.js") },
+    ...SCRIPTS.map((name) => ({ path: `assets/${name}`, bytes: bytesOf(name) })),
+    { path: "assets/minisearch.js", bytes: readFileSync(MINISEARCH) },
     { path: "assets/fonts-license.txt", bytes: bytesOf("fonts/OFL.txt") },
   ];
 }

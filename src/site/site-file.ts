@@ -4,6 +4,8 @@ export interface SiteFile {
   readonly path: string;
   readonly key: string;
   readonly render: () => string;
+  /** Of a page that search and site map list: what it is called and about. */
+  readonly listed?: { readonly title: string; readonly description: string };
 }
 
 /** A file that doesn't depend on the log: style, script, font. */

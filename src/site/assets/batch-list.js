@@ -13,7 +13,13 @@
   input.autocomplete = "off";
   const count = document.createElement("span");
   count.setAttribute("role", "status");
-  controls.append(label, input, count);
+  const beside = document.createElement("a");
+  beside.className = "beside";
+  beside.href = "../compare.html";
+  beside.textContent = "Set the chosen ones side by side";
+  beside.hidden = true;
+  controls.append(label, input, count, beside);
+  document.documentElement.classList.add("scripted");
   document.currentScript.before(controls);
 
   document.addEventListener("DOMContentLoaded", function () {
@@ -59,5 +65,16 @@
       head.replaceChildren(button);
     });
     input.addEventListener("input", filter);
+
+    // Up to four batches, in the order they are chosen.
+    let chosen = [];
+    const MOST = 4;
+    table.addEventListener("change", function ({ target }) {
+      if (target.type !== "checkbox") return;
+      chosen = target.checked ? [...chosen, target.value] : chosen.filter((slug) => slug !== target.value);
+      for (const box of body.querySelectorAll("input[type=checkbox]")) box.disabled = !box.checked && chosen.length >= MOST;
+      beside.hidden = chosen.length < 2;
+      beside.href = "../compare.html#" + chosen.join(",");
+    });
   });
 })();

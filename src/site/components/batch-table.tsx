@@ -14,10 +14,12 @@ export interface BatchTableProps {
   readonly label: string;
   /** Where a figure of a batch is worked out, as a path in the site. */
   readonly working: (slug: string, figure: string) => string | undefined;
+  /** Whether batches can be chosen here, to be set side by side. */
+  readonly picks?: boolean;
 }
 
 /** Batches in a table. The list page's script can sort and filter it; it is complete without. */
-export function BatchTable({ rows, label, working }: BatchTableProps) {
+export function BatchTable({ rows, label, working, picks = false }: BatchTableProps) {
   return (
     <WideTable label={label}>
       <table class="batch-table">
@@ -30,7 +32,7 @@ export function BatchTable({ rows, label, working }: BatchTableProps) {
             <th scope="col">How far</th>
           </tr>
         </thead>
-        <tbody>{rows.map((row) => <Row key={row.slug} row={row} working={working} />)}</tbody>
+        <tbody>{rows.map((row) => <Row key={row.slug} row={row} working={working} picks={picks} />)}</tbody>
       </table>
     </WideTable>
   );
@@ -41,11 +43,12 @@ interface RowProps {
   readonly working: BatchTableProps["working"];
 }
 
-function Row({ row, working }: RowProps) {
+function Row({ row, working, picks = false }: RowProps & { readonly picks?: boolean }) {
   const link = useLink();
   return (
     <tr data-words={[row.brewer, row.style, row.season, row.series].filter((word) => word !== undefined).join(" ")}>
       <th scope="row" data-sort={row.batch}>
+        {picks ? <label class="pick needs-script"><input type="checkbox" value={row.slug} aria-label={`Choose ${row.batch} to set it beside others`} /></label> : null}
         <a href={link(`batches/${row.slug}.html`)}><b><bdi>{row.batch}</bdi></b> <bdi>{row.title}</bdi></a>
         <span class="row-note">{row.style === undefined ? null : <bdi>{row.style}</bdi>}{row.brewer === undefined ? null : <>{row.style === undefined ? "by " : ", by "}<bdi>{row.brewer}</bdi></>}</span>
       </th>

@@ -2,6 +2,7 @@ import ical, { ICalCalendarMethod } from "ical-generator";
 import type { BatchReport, NextStep } from "../../report/index.js";
 import { textFile } from "../page/page-file.js";
 import type { Site } from "../page/site.js";
+import { siteAddress } from "../page/site-address.js";
 import type { SiteFile } from "../site-file.js";
 
 const HOUR_MS = 3_600_000;
@@ -34,7 +35,7 @@ function eventOf(url: string | undefined, batch: BatchReport, step: NextStep) {
     summary: `${step.step}: ${batch.batch} ${batch.title}`,
     description: `Planned for ${step.when}.`,
     ...spanOf(step),
-    ...(url === undefined ? {} : { url: new URL(page, url.endsWith("/") ? url : `${url}/`).href }),
+    ...(url === undefined ? {} : { url: siteAddress(url, page) }),
   };
 }
 

@@ -19,7 +19,18 @@ export interface PageView {
   readonly club: string;
   /** "sheet" for one printed page without the running head. */
   readonly kind?: "sheet";
+  readonly scripts?: readonly string[];
+  /** Absent where the site has no address yet. */
+  readonly share?: ShareView;
   readonly content: ComponentChildren;
+}
+
+/** What other sites are told of a page that is linked to. */
+export interface ShareView {
+  /** The page's own address. */
+  readonly page: string;
+  /** Of a picture, 1200 × 630 px. */
+  readonly card: string;
 }
 
 /** One whole page. The content is rendered by components that escape text by default. */
@@ -40,7 +51,7 @@ export function shortened(text: string, longest: number): string {
   return `${space > longest / 2 ? cut.slice(0, space) : cut}…`;
 }
 
-function Document({ title, description, club, kind, content }: PageView) {
+function Document({ title, description, club, kind, scripts = [], share, content }: PageView) {
   const link = useLink();
   const whole = title === club ? club : `${shortened(title, LONGEST_TITLE - 28)} · ${shortened(club, 25)}`;
   return (
@@ -54,6 +65,9 @@ function Document({ title, description, club, kind, content }: PageView) {
         <link rel="stylesheet" href={link("assets/fonts.css")} />
         <script dangerouslySetInnerHTML={{ __html: FACES_FIRST }} />
         <link rel="stylesheet" href={link("assets/gylebook.css")} />
+        <link rel="alternate" type="application/atom+xml" title={`New in ${shortened(club, 25)}`} href={link("feed.xml")} />
+        {share === undefined ? null : <Share share={share} title={shortened(title, LONGEST_TITLE)} description={shortened(description, LONGEST_DESCRIPTION)} club={club} />}
+        {scripts.map((script) => <script key={script} src={link(script)} defer />)}
       </head>
       <body class={kind === "sheet" ? "sheet-page" : "book"}>
         <a class="skip" href="#text">Skip to the text</a>
@@ -62,6 +76,24 @@ function Document({ title, description, club, kind, content }: PageView) {
         {kind === "sheet" ? null : <Colophon club={club} />}
       </body>
     </html>
+  );
+}
+
+/** As the Open Graph protocol names them (ogp.me), which most sites read. */
+function Share({ share, title, description, club }: { readonly share: ShareView; readonly title: string; readonly description: string; readonly club: string }) {
+  return (
+    <>
+      <link rel="canonical" href={share.page} />
+      <meta property="og:type" content="article" />
+      <meta property="og:site_name" content={club} />
+      <meta property="og:title" content={title} />
+      <meta property="og:description" content={description} />
+      <meta property="og:url" content={share.page} />
+      <meta property="og:image" content={share.card} />
+      <meta property="og:image:width" content="1200" />
+      <meta property="og:image:height" content="630" />
+      <meta name="twitter:card" content="summary_large_image" />
+    </>
   );
 }
 
@@ -76,6 +108,7 @@ function RunningHead({ club }: { readonly club: string }) {
           <li><a href={link("index.html#seasons")}>Seasons</a></li>
           <li><a href={link("index.html#hops")}>Hops</a></li>
           <li><a href={link("methods/index.html")}>Methods</a></li>
+          <li><a href={link("search.html")}>Search</a></li>
         </ul>
       </nav>
     </header>

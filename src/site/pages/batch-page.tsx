@@ -1,7 +1,6 @@
 import type { BatchReport } from "../../report/index.js";
-import { largePart, type LargePart } from "../content-key.js";
 import { batchCharts } from "../page-charts.js";
-import { batchPage, chartCsvPath } from "../page-paths.js";
+import { batchCard, batchPage, chartCsvPath } from "../page-paths.js";
 import { pageFile, textFile } from "../page/page-file.js";
 import type { Site } from "../page/site.js";
 import { AimPart } from "../parts/aim-part.js";
@@ -14,9 +13,12 @@ import { HappenedPart } from "../parts/happened-part.js";
 import { LedgerPart } from "../parts/ledger-part.js";
 import { PackagePart } from "../parts/package-part.js";
 import { RecipePart } from "../parts/recipe-part.js";
+import { SharePart } from "../parts/share-part.js";
 import { TastersPart } from "../parts/tasters-part.js";
 import { WorkingPart } from "../parts/working-part.js";
+import { reportKey } from "../report-key.js";
 import type { SiteFile } from "../site-file.js";
+import { figuresCsv } from "../data/batch-tables.js";
 import { chartTableCsv } from "../data/chart-csv.js";
 import { batchSheet } from "./batch-sheet.js";
 import { brewDaySheet } from "./brew-day-sheet.js";
@@ -32,6 +34,7 @@ export function batchFiles(site: Site): SiteFile[] {
   return site.inputs.log.batches.flatMap((report) => [
     batchPageFile(site, report),
     textFile(site, `${batchPage(report.slug)}.json`, [reportKey(report)], () => `${JSON.stringify(report, null, 1)}\n`),
+    textFile(site, `${batchPage(report.slug)}.csv`, [reportKey(report)], () => figuresCsv([report])),
     batchSheet(site, report, reportKey(report)),
     ...brewDaySheet(site, report, reportKey(report)),
     ...entryNotesPage(site, report, reportKey(report)),
@@ -45,11 +48,14 @@ function batchPageFile(site: Site, report: BatchReport): SiteFile {
     path: `${batchPage(report.slug)}.html`,
     title: `${report.batch}: ${report.title}`,
     description: report.summary,
+    card: batchCard(report.slug),
+    scripts: ["assets/copy.js"],
     madeFrom: [reportKey(report), photosOf(site, report), linkedBatches(site, report)],
     content: () => (
       <article>
         <BatchOpening view={view} />
         {PARTS.map((Told, index) => <Told key={index} view={view} />)}
+        <SharePart view={view} />
       </article>
     ),
   });
@@ -58,14 +64,6 @@ function batchPageFile(site: Site, report: BatchReport): SiteFile {
 function chartFiles(site: Site, report: BatchReport): SiteFile[] {
   return batchCharts(report, site.inputs.log.club.units).map((chart) =>
     textFile(site, chartCsvPath(batchPage(report.slug), chart), [site.inputs.log.club.units, chart.table], () => chartTableCsv(chart.table)));
-}
-
-const parts = new WeakMap<BatchReport, LargePart>();
-
-function reportKey(report: BatchReport): LargePart {
-  const part = parts.get(report) ?? largePart(report);
-  parts.set(report, part);
-  return part;
 }
 
 function photosOf(site: Site, report: BatchReport): unknown[] {

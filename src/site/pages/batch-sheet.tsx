@@ -2,6 +2,8 @@ import type { BatchReport, RecipeLine } from "../../report/index.js";
 import type { LargePart } from "../content-key.js";
 import { Figure } from "../components/figure.js";
 import { useLink } from "../page/page-context.js";
+import { QrCode } from "../components/qr-code.js";
+import { siteAddress } from "../page/site-address.js";
 import { pageFile } from "../page/page-file.js";
 import type { Site } from "../page/site.js";
 import { useWords } from "../page/use-words.js";
@@ -32,12 +34,14 @@ export function batchSheet(site: Site, report: BatchReport, key: LargePart): Sit
 function Sheet({ site, report }: { readonly site: Site; readonly report: BatchReport }) {
   const link = useLink();
   const { batch, title, style, brewed, brewer, status } = report;
+  const { club } = site.inputs.log;
   return (
     <article class="sheet">
       <p class="screen-only"><a href={link(`batches/${report.slug}.html`)}>Back to the batch</a>. This page prints on one sheet.</p>
+      {club.url === undefined ? null : <QrCode address={siteAddress(club.url, `batches/${report.slug}.html`)} />}
       <h1><bdi>{batch}</bdi>: <bdi>{title}</bdi></h1>
       <p class="overline">
-        {site.inputs.log.club.name}. {style === undefined ? null : <><bdi>{style}</bdi>. </>}
+        {club.name}. {style === undefined ? null : <><bdi>{style}</bdi>. </>}
         {status === "planned" ? "To be brewed" : "Brewed"} {printedDate(brewed)}{brewer === undefined ? null : <> by <bdi>{brewer}</bdi></>}. {sentence(status)}
       </p>
       <div class="sheet-columns">

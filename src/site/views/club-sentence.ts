@@ -11,7 +11,7 @@ export function isOpen({ status, figures }: BatchReport): boolean {
 }
 
 /** What this club brews, counted from its records: nothing in it that the list doesn't show. */
-export function clubInOneSentence({ club, batches }: LogReport): string {
+export function clubInOneSentence({ club, batches }: Pick<LogReport, "club" | "batches">): string {
   const brewed = batches.filter(({ status }) => status !== "planned");
   const first = brewed.map((batch) => batch.brewed).toSorted()[0];
   if (first === undefined) return `${club.name} has brewed nothing that is written down here yet; ${counted(batches.length, "batch", "batches")} planned.`;
