@@ -191,6 +191,8 @@ export const CATALOGUE = {
     () => ({ expected: "a photo inside the log", fix: "Save the photo beside the record and write its bare name" })),
   "photo/kind": error("Not a kind of photo that is shown", "Photos are JPEG, PNG, WebP, AVIF or GIF files.",
     () => ({ expected: "a photo whose name ends in .jpg, .jpeg, .png, .webp, .avif or .gif", fix: "Save the picture as JPEG or PNG" })),
+  "photo/without-words": warning("A photo without words", "Who can't see a photo is read what stands between its brackets; without words there is nothing to read.",
+    () => ({ expected: "words between the brackets that say what the photo shows", fix: "Say in a few words what there is to see: ![Krausen up to the lid](krausen.jpg)" })),
   "photo/too-many": error("Too many photos in one record", "A limit keeps hostile notes from stopping the build.",
     ({ limit }: { limit: string }) => ({ expected: `no more than ${limit} photos in one record`, fix: "Leave some of them out" })),
 

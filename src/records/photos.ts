@@ -46,8 +46,12 @@ export function findPhotos(file: string, pictures: readonly WrittenPhoto[], path
       break;
     }
     const found = findPhoto(file, picture, paths);
-    if ("code" in found) problems.push(found);
-    else photos.push(found);
+    if ("code" in found) {
+      problems.push(found);
+      continue;
+    }
+    photos.push(found);
+    if (found.alt.trim() === "") problems.push(problemAt("photo/without-words", { file, line: picture.line, column: picture.column, field: "notes", found: picture.written }, {}));
   }
   return { photos, problems };
 }

@@ -8,6 +8,17 @@ const pages = files.filter(({ path }) => path.endsWith(".html")).map(({ path }) 
 /** Words of a page: its text without tags and styles. */
 const words = (html: string): string => html.replaceAll(/<style[\s\S]*?<\/style>/gu, "").replaceAll(/<[^>]*>/gu, " ");
 
+/** What makes a page handier, in the order it is loaded. */
+function scriptsOf(path: string): string[] {
+  if (path === "batches/index.html") return [' src="../assets/batch-list.js"'];
+  if (path === "search.html") return [' src="assets/minisearch.js" defer', ' src="search-data.js" defer', ' src="assets/search.js"'];
+  if (path === "compare.html") return [' src="assets/compare.js"'];
+  // A season's button loads its drawing when pressed; no text waits for it.
+  const season = /^seasons\/(.+)\.html$/u.exec(path)?.[1];
+  if (season !== undefined) return [` data-season="${season}-explore.js" data-draw="../assets/season-explore.js" data-batches="../batches/"`];
+  return /^batches\/(?!.*-(?:sheet|brew-day|entry)\.html)/u.test(path) ? [' src="../assets/copy.js" defer'] : [];
+}
+
 describe("the site", () => {
   it("has the files that outputs.md names for this log", () => {
     const paths = files.map(({ path }) => path);
@@ -56,11 +67,7 @@ describe("every page", () => {
       expect(html, path).not.toMatch(/<link[^>]+href="(?:https?:)?\/\//u);
       const scripts = [...html.matchAll(/<script([^>]*)>([^<]*)<\/script>/gu)].map(([, attributes, code]) => attributes === "" ? code : attributes);
       const own = path === "404.html" ? [] : [FACES_FIRST];
-      // A season's button loads its drawing when pressed; no text waits for it.
-      const season = /^seasons\/(.+)\.html$/u.exec(path)?.[1];
-      const more = season !== undefined ? [` data-season="${season}-explore.js" data-draw="../assets/season-explore.js" data-batches="../batches/"`]
-        : path === "batches/index.html" ? [' src="../assets/batch-list.js"'] : [];
-      expect(scripts, path).toEqual([...own, ...more]);
+      expect(scripts, path).toEqual([...own, ...scriptsOf(path)]);
     }
   });
 

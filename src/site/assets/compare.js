@@ -58,29 +58,30 @@
     return Array.from(rows.values());
   }
 
-  function head(batches, drop) {
+  function head(batches) {
     const row = element("tr");
-    const corner = element("th", "What");
-    corner.scope = "col";
-    row.append(corner);
-    for (const batch of batches) {
+    for (const text of ["What", ...batches.map(({ batch }) => batch)]) {
       const cell = element("th");
       cell.scope = "col";
-      const anchor = element("a");
-      anchor.href = "batches/" + encodeURIComponent(batch.slug) + ".html";
-      anchor.append(element("b", batch.batch), " ", element("bdi", batch.title));
-      cell.append(anchor, element("span", batch.about, "row-note"));
-      if (batches.length > 1) {
-        const button = element("button", "leave out", "sort screen-only");
-        button.type = "button";
-        button.setAttribute("aria-label", "Leave out " + batch.batch);
-        button.addEventListener("click", () => drop(batch.slug));
-        cell.append(button);
-      }
+      cell.append(element("bdi", text));
       row.append(cell);
     }
     const made = element("thead");
     made.append(row);
+    return made;
+  }
+
+  // Which batches these are, with the way to each and the way to leave it out.
+  function entry({ slug, batch, title, about }, drop) {
+    const made = element("li");
+    const anchor = element("a");
+    anchor.href = "batches/" + encodeURIComponent(slug) + ".html";
+    anchor.append(element("b", batch), " ", element("bdi", title));
+    const button = element("button", "leave out", "sort screen-only");
+    button.type = "button";
+    button.setAttribute("aria-label", "Leave out " + batch);
+    button.addEventListener("click", () => drop(slug));
+    made.append(anchor, " ", element("span", about, "row-note"), " ", button);
     return made;
   }
 
@@ -98,9 +99,9 @@
     return made;
   }
 
-  function table(caption, rows, batches, drop) {
+  function table(caption, rows, batches) {
     const made = element("table", undefined, "comparison side-by-side stack");
-    made.append(element("caption", caption), head(batches, drop));
+    made.append(element("caption", caption), head(batches));
     const groups = new Map();
     for (const row of rows) groups.set(row.part, [...(groups.get(row.part) || []), row]);
     for (const [part, members] of groups) {
@@ -120,7 +121,7 @@
   }
 
   document.addEventListener("DOMContentLoaded", function () {
-    const add = document.getElementById("compare-batch"), says = document.getElementById("compare-says"), place = document.getElementById("compare-table");
+    const add = document.getElementById("compare-batch"), says = document.getElementById("compare-says"), place = document.getElementById("compare-table"), who = document.getElementById("compare-who");
     const options = new Map(Array.from(add.options).filter(({ value }) => value !== "").map((option) => [option.value, option]));
     // A slug holds letters, digits and hyphens only, so nothing in it needs decoding but the comma.
     const asked = () => location.hash.slice(1).replaceAll("%2C", ",").split(",").map((slug) => slug.trim().toLowerCase()).filter(Boolean);
@@ -138,6 +139,7 @@
       const batches = loaded.filter((batch) => batch !== undefined);
       const notes = unknown.length === 0 ? "" : " No batch here is called " + unknown.join(", ") + ".";
       place.replaceChildren();
+      who.replaceChildren(...batches.map((batch) => entry(batch, drop)));
       if (batches.length < 2) {
         says.textContent = (batches.length === 1 ? batches[0].batch + " stands alone so far: choose another to set beside it." : "Choose two to four batches.") + notes;
         if (batches.length === 0) return;
@@ -150,7 +152,7 @@
 
     function draw(batches, notes) {
       if (batches.length === 1) {
-        place.append(table("Alone", rowsOf(batches, Object.keys(PARTS)), batches, drop));
+        place.append(table("Alone", rowsOf(batches, Object.keys(PARTS)), batches));
         return;
       }
       const rows = rowsOf(batches, Object.keys(PARTS)).map((row) => ({ ...row, change: judge(row.cells) }));
@@ -160,7 +162,7 @@
         ["Apart by no more than the readings can tell", of("within")], ["The same", of("same")],
       ];
       says.textContent = "Of " + rows.length + " things recorded, " + of("changed").length + (of("changed").length === 1 ? " differs" : " differ") + " by more than the readings leave open." + notes;
-      for (const [caption, members] of told) if (members.length > 0) place.append(table(caption, members, batches, drop));
+      for (const [caption, members] of told) if (members.length > 0) place.append(table(caption, members, batches));
     }
 
     add.addEventListener("change", function () {
@@ -168,7 +170,8 @@
       location.hash = [...asked().filter((slug) => options.has(slug)), add.value].join(",");
       add.value = "";
     });
-    window.addEventListener("hashchange", show);
+    // The skip link writes the address too.
+    window.addEventListener("hashchange", () => { if (location.hash !== "#text") show(); });
     show();
   });
 })();

@@ -176,7 +176,8 @@
     document.addEventListener("keydown", walk);
     for (const input of [words, from, to]) if (input !== null) input.addEventListener("input", show);
     for (const choice of [...choices, figure]) if (choice !== null) choice.addEventListener("change", show);
-    window.addEventListener("hashchange", () => { restore(); show(); });
+    // The skip link writes the address too.
+    window.addEventListener("hashchange", () => { if (location.hash !== "#text") { restore(); show(); } });
     words.focus({ preventScroll: true });
   });
 })();

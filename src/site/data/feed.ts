@@ -38,7 +38,7 @@ export function feedText(club: Pick<ClubReport, "name" | "url">, batches: readon
   const entries = batches.filter(({ status }) => status !== "planned").flatMap((batch) => entriesOf(club.name, batch))
     .toSorted((one, other) => (one.date === other.date ? one.id.localeCompare(other.id, "en") : other.date.localeCompare(one.date, "en")))
     .slice(0, MOST_ENTRIES);
-  const address = (path: string): string => (club.url === undefined ? path : siteAddress(club.url, path));
+  const address = (path: string): string => siteAddress(club.url ?? NOWHERE, path);
   const feed = new Feed({
     id: nameId(club.name), title: withoutControls(club.name), description: asHtml(`Batches and tastings of ${club.name}`), generator: "gylebook",
     link: address("index.html"), feedLinks: { atom: address("feed.xml") }, author: { name: withoutControls(club.name) },
@@ -50,8 +50,11 @@ export function feedText(club: Pick<ClubReport, "name" | "url">, batches: readon
       ...(author === undefined ? {} : { author: [{ name: withoutControls(author) }] }),
     });
   }
-  return `${feed.atom1()}\n`;
+  return `${feed.atom1().replaceAll(`"${NOWHERE}`, '"')}\n`;
 }
+
+/** The library wants whole addresses: this one, which leads nowhere (RFC 2606), is taken out again where the club has none. */
+const NOWHERE = "https://relative.invalid/";
 
 /** What an empty feed was updated on: it must say something, and no clock may. */
 const EARLIEST = "1970-01-01";

@@ -42,12 +42,13 @@ function Compare({ choices, series }: CompareProps) {
       </div>
       <div class="needs-script">
         <p class="compare-add screen-only">
-          <label for="compare-batch">Set another batch beside</label>
+          <label for="compare-batch">Set another batch beside</label>{" "}
           <select id="compare-batch">
             <option value="">choose one of {choices.length}</option>
             {choices.map(({ slug, batch, title }) => <option key={slug} value={slug}>{batch}, {title}</option>)}
           </select>
         </p>
+        <ul id="compare-who" class="compared" />
         <p id="compare-says" role="status" />
         <div id="compare-table" />
         <p class="row-note">

@@ -1,5 +1,7 @@
-import type { BatchReport, LogReport } from "../../report/index.js";
+import type { BatchReport, LogReport, NextStep } from "../../report/index.js";
+import { MarginNote } from "../components/caution.js";
 import { Figure } from "../components/figure.js";
+import { Plate } from "../components/plate.js";
 import { Swatch } from "../components/swatch.js";
 import { shortened } from "../page/layout.js";
 import { COMPETITION_LIST, competitionPage } from "../page-paths.js";
@@ -7,13 +9,14 @@ import { useLink, usePage } from "../page/page-context.js";
 import { pageFile } from "../page/page-file.js";
 import { type Site, workingsKnown } from "../page/site.js";
 import { useWords } from "../page/use-words.js";
-import { NextSteps } from "../parts/batch-opening.js";
+import { reportKey } from "../report-key.js";
 import type { SiteFile } from "../site-file.js";
-import { printedDate } from "../text/printed-date.js";
+import { printedDate, shortDate } from "../text/printed-date.js";
+import { lowerFirst } from "../text/printed-words.js";
 import { figureRows } from "../views/figure-rows.js";
 import { clubInOneSentence, isOpen } from "../views/club-sentence.js";
 
-const NEWEST = 6;
+const NEWEST = 4;
 /** A season's own page tells it whole. */
 const LONGEST_SUMMARY = 240;
 const PACKAGED = new Set(["packaged", "dumped"]);
@@ -25,27 +28,34 @@ export function homeFiles(site: Site): SiteFile[] {
     path: "index.html",
     title: log.club.name,
     description: clubInOneSentence(log),
-    madeFrom: [log.batches.map(({ slug, batch, title, status, summary, brewed, brewer, style, next, figures, planned, swatch }) => ({ slug, batch, title, status, summary, brewed, brewer, style, next, figures, planned, swatch })),
-      log.seasons.map(({ slug, season, summary }) => ({ slug, season, summary })), log.series, log.hops, log.leftOut, log.competitions.map(({ slug, name, date, says }) => ({ slug, name, date, says })), log.coming.map(({ slug, name, date }) => ({ slug, name, date })), workingsKnown(site)],
+    madeFrom: [log.batches.map(reportKey),
+      log.seasons.map(({ slug, season, summary }) => ({ slug, season, summary })), log.series, log.hops, log.leftOut,
+      log.competitions.map(({ slug, name, date, says }) => ({ slug, name, date, says })), log.coming.map(({ slug, name, date }) => ({ slug, name, date })), workingsKnown(site)],
     content: () => <Home log={log} />,
   })];
 }
 
 function Home({ log }: { readonly log: LogReport }) {
+  const link = useLink();
   const open = log.batches.filter(isOpen);
-  const done = log.batches.filter(({ status }) => PACKAGED.has(status));
+  const done = log.batches.filter(({ status }) => PACKAGED.has(status)).toSorted((one, other) => (newsOf(one).date < newsOf(other).date ? 1 : -1));
   const planned = log.batches.filter(({ status }) => status === "planned");
   return (
     <>
-      <header class="opening">
+      <header class="opening home-opening">
         <h1><bdi>{log.club.name}</bdi></h1>
         <p class="lead">{clubInOneSentence(log)}</p>
-        <p>A gyle is one brewing. This is the book in which each is written down: what was meant, what was done, what was measured, and what people who didn’t know which glass was which made of it.</p>
+        <NewInBrief newest={done[0]} open={open} />
+        <Plate batches={log.batches} />
+        <MarginNote>
+          <p>A gyle is one brewing. This is the book in which each is written down: what was meant, what was done, what was measured, and what people who didn’t know which glass was which made of it.</p>
+          <p><a href={link("search.html")}>Search it</a>, see <a href={link("batches/index.html")}>all {log.batches.length} batches</a>, or follow it as a <a href={link("feed.xml")}>feed</a>.</p>
+        </MarginNote>
       </header>
       {open.length === 0 ? null : <section><h2>In the fermenter now</h2><Entries batches={open} /></section>}
+      {done.length === 0 ? null : <Newest batches={done} all={log.batches.length} />}
       {planned.length === 0 ? null : <section><h2>Planned</h2><Entries batches={planned} /></section>}
       <Calendar batches={log.batches} />
-      {done.length === 0 ? null : <Newest batches={done} all={log.batches.length} />}
       <Seasons log={log} />
       <Competitions log={log} />
       <Lists log={log} />
@@ -54,18 +64,42 @@ function Home({ log }: { readonly log: LogReport }) {
   );
 }
 
+/** What is new, before anything has to be read. */
+function NewInBrief({ newest, open }: { readonly newest: BatchReport | undefined; readonly open: readonly BatchReport[] }) {
+  return (
+    <>
+      {newest === undefined ? null : <p class="in-brief"><i>Newest:</i> <BatchLink batch={newest} />, {newsOf(newest).did} {printedDate(newsOf(newest).date)}.</p>}
+      {open.length === 0 ? null : (
+        <p class="in-brief"><i>In the fermenter:</i>{" "}{open.map((batch, index) => <span key={batch.slug}>{index === 0 ? null : "; "}<BatchLink batch={batch} />, {batch.status}</span>)}.</p>
+      )}
+    </>
+  );
+}
+
+function BatchLink({ batch: { slug, batch, title } }: { readonly batch: BatchReport }) {
+  const link = useLink();
+  return <a href={link(`batches/${slug}.html`)}><bdi>{batch}</bdi> <bdi>{title}</bdi></a>;
+}
+
+/** The last thing that happened to a batch, and when: a civil date. */
+function newsOf({ brewed, packaged, status, tastings }: BatchReport): { readonly did: string; readonly date: string } {
+  const tasted = tastings.flatMap(({ date }) => date ?? []).toSorted().at(-1);
+  const end = packaged === undefined ? { did: status === "dumped" ? "dumped, brewed" : "brewed", date: brewed.slice(0, 10) } : { did: "packaged", date: packaged.slice(0, 10) };
+  return tasted !== undefined && tasted.slice(0, 10) >= end.date ? { did: "tasted", date: tasted.slice(0, 10) } : end;
+}
+
 function Calendar({ batches }: { readonly batches: readonly BatchReport[] }) {
   const link = useLink();
-  return batches.some(({ next }) => next.length > 0) ? <p>All of these steps as a <a href={link("calendar.ics")}>calendar</a>, to keep or to subscribe to.</p> : null;
+  return batches.some(({ next }) => next.length > 0) ? <p class="after-entries">All of these steps as a <a href={link("calendar.ics")}>calendar</a>, to keep or to subscribe to.</p> : null;
 }
 
 function Newest({ batches, all }: { readonly batches: readonly BatchReport[]; readonly all: number }) {
   const link = useLink();
   return (
     <section>
-      <h2>Newest batches</h2>
+      <h2>New in the book</h2>
       <Entries batches={batches.slice(0, NEWEST)} />
-      <p><a href={link("batches/index.html")}>All {all} batches</a></p>
+      <p class="after-entries"><a href={link("batches/index.html")}>All {all} batches</a></p>
     </section>
   );
 }
@@ -73,21 +107,46 @@ function Newest({ batches, all }: { readonly batches: readonly BatchReport[]; re
 /** Batches as entries of a catalogue: a line of facts, then words. */
 function Entries({ batches }: { readonly batches: readonly BatchReport[] }) {
   const words = useWords();
-  const link = useLink();
   return (
     <ul class="entries">
       {batches.map((batch) => (
         <li key={batch.slug}>
-          <p class="entry-title"><a href={link(`batches/${batch.slug}.html`)}><bdi>{batch.batch}</bdi> <bdi>{batch.title}</bdi></a></p>
-          <p class="overline">
-            {batch.status === "planned" ? "To be brewed" : "Brewed"} {printedDate(batch.brewed)}{batch.brewer === undefined ? null : <> by <bdi>{batch.brewer}</bdi></>}, {batch.status}
-          </p>
-          {batch.summary === "" ? null : <p>{words(batch.summary)}</p>}
-          <NextSteps steps={batch.next} />
+          <p class="entry-title"><BatchLink batch={batch} /></p>
+          <p class="overline"><Dates batch={batch} /></p>
+          {batch.summary === "" ? null : <p>{words(withoutNext(batch.summary))}</p>}
+          <NextLine steps={batch.next} />
           <Facts batch={batch} />
         </li>
       ))}
     </ul>
+  );
+}
+
+/** The line below says what is next, and all of it. */
+function withoutNext(summary: string): string {
+  return summary.replace(/\s*Next: [^.]*\.$/u, "");
+}
+
+function Dates({ batch }: { readonly batch: BatchReport }) {
+  const { did, date } = newsOf(batch);
+  const isDone = PACKAGED.has(batch.status) && did !== "brewed" && batch.status !== "dumped";
+  return (
+    <>
+      {batch.status === "planned" ? "To be brewed" : "Brewed"} {printedDate(batch.brewed)}{batch.brewer === undefined ? null : <> by <bdi>{batch.brewer}</bdi></>}, {isDone ? `${did} ${printedDate(date)}` : batch.status}
+    </>
+  );
+}
+
+/** What an open batch needs, in one line; why a step is held back is told on its page. */
+function NextLine({ steps }: { readonly steps: readonly NextStep[] }) {
+  if (steps.length === 0) return null;
+  return (
+    <p class="next-line">
+      <i>Next:</i>{" "}
+      {steps.map(({ id, step, when, state }, index) => (
+        <span key={`${id} ${when}`}>{index === 0 ? step : `; ${lowerFirst(step)}`} {shortDate(when)}{state === "overdue" ? <b> (overdue)</b> : state === "blocked" ? <b> (held back)</b> : null}</span>
+      ))}.
+    </p>
   );
 }
 

@@ -74,7 +74,7 @@ function Search({ choices, figures }: { readonly choices: readonly Choice[]; rea
           </p>
         )}
         <p id="search-count" role="status" />
-        <ol id="search-found" class="entries" />
+        <ol id="search-found" class="found" />
       </div>
     </>
   );

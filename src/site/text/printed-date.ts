@@ -25,3 +25,9 @@ export function shortDate(civil: string): string {
   const date = `${Number(day)} ${(MONTHS[Number(month) - 1] ?? month).slice(0, 3)}`;
   return time === undefined ? `${date} ${year}` : `${date}, ${time}`;
 }
+
+/** The month of a civil date: `March 2026`. */
+export function printedMonth(civil: string): string {
+  const match = CIVIL.exec(civil);
+  return match === null ? civil : `${MONTHS[Number(match[2]) - 1] ?? ""} ${match[1] ?? ""}`;
+}

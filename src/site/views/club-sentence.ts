@@ -1,7 +1,10 @@
 import type { BatchReport, LogReport } from "../../report/index.js";
-import { printedDate } from "../text/printed-date.js";
+import { printedMonth } from "../text/printed-date.js";
 
 const CLOSED = new Set(["planned", "packaged", "dumped"]);
+/** What fits one breath. */
+const MOST_STYLES = 2;
+const MOST_HOPS = 3;
 
 /** Brewed and not yet packaged or dumped. */
 export function isOpen({ status, figures }: BatchReport): boolean {
@@ -15,20 +18,27 @@ export function clubInOneSentence({ club, batches }: Pick<LogReport, "club" | "b
   const brewed = batches.filter(({ status }) => status !== "planned");
   const first = brewed.map((batch) => batch.brewed).toSorted()[0];
   if (first === undefined) return `${club.name} has brewed nothing that is written down here yet; ${counted(batches.length, "batch", "batches")} planned.`;
-  const style = mostBrewed(brewed);
-  const open = batches.filter(isOpen).length;
-  const since = `${counted(brewed.length, "batch", "batches")} brewed since ${printedDate(first.slice(0, 10))}`;
-  const kind = style === undefined ? "" : `, most of them ${style}`;
-  return `${since}${kind}; ${open === 0 ? "no batch is" : counted(open, "batch is", "batches are")} under way.`;
+  const styles = byCount(brewed.flatMap(({ style }) => style ?? []));
+  const hops = byCount(brewed.flatMap(({ dryHops }) => [...new Set(dryHops.map(({ hop }) => hop))]));
+  const brewers = new Set(brewed.flatMap(({ brewer }) => brewer ?? [])).size;
+  const kinds = [listed(styles, MOST_STYLES), hops.length === 0 ? "" : `dry-hopped ${hops.length > MOST_HOPS ? "mostly " : ""}with ${listed(hops.slice(0, MOST_HOPS), MOST_HOPS)}`];
+  const count = `${counted(brewed.length, "batch", "batches")}${brewers < 2 ? "" : ` by ${brewers} brewers`} since ${printedMonth(first)}`;
+  const told = kinds.filter((kind) => kind !== "").join(", ");
+  return told === "" ? `${count}.` : `${told}: ${count}.`;
 }
 
 function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
-/** The style of more than half the batches, if there is one. */
-function mostBrewed(batches: readonly BatchReport[]): string | undefined {
+/** Names, the most frequent first; as often as another: by name. */
+function byCount(names: readonly string[]): string[] {
   const counts = new Map<string, number>();
-  for (const { style } of batches) if (style !== undefined) counts.set(style, (counts.get(style) ?? 0) + 1);
-  return [...counts].find(([, count]) => count > 1 && count * 2 > batches.length)?.[0];
+  for (const name of names) counts.set(name, (counts.get(name) ?? 0) + 1);
+  return [...counts].toSorted(([one, ones], [other, others]) => others - ones || (one < other ? -1 : 1)).map(([name]) => name);
+}
+
+function listed(names: readonly string[], most: number): string {
+  const told = names.length > most ? [...names.slice(0, most), counted(names.length - most, "other style", "other styles")] : names;
+  return told.length < 2 ? (told[0] ?? "") : `${told.slice(0, -1).join(", ")} and ${told.at(-1) ?? ""}`;
 }
