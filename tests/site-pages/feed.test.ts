@@ -14,7 +14,7 @@ function parsed(text: string): Atom["feed"] {
   return (new XMLParser({ ignoreAttributes: false, isArray: (name) => name === "entry" }).parse(text) as Atom).feed;
 }
 
-const club = { name: "Saltings Homebrewers", url: "https://example.org/beer" };
+const club = { name: "Saltings Homebrewers", url: "https://example.org/beer", units: "metric" as const };
 const linkOf = ({ link }: AtomEntry): string => [link].flat()[0]!["@_href"];
 
 describe("feed.xml", () => {
@@ -46,7 +46,7 @@ describe("feed.xml", () => {
   });
 
   it("links relative to itself where the club has no address yet, and keeps its ids when it gets one", () => {
-    const homeless = parsed(feedText({ name: club.name }, [fullBatch]));
+    const homeless = parsed(feedText({ name: club.name, units: "metric" }, [fullBatch]));
     expect(homeless.entry.map(linkOf)).toContain("batches/tp-03.html");
     expect(homeless.entry.map(({ id }) => id)).toEqual(parsed(feedText(club, [fullBatch])).entry.map(({ id }) => id));
     expect(JSON.stringify(homeless)).not.toContain("invalid");

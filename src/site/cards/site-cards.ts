@@ -3,7 +3,7 @@ import type { BatchReport, LogReport } from "../../report/index.js";
 import { contentKey } from "../content-key.js";
 import { BOOK_CARD, batchCard } from "../page-paths.js";
 import { printedDate } from "../text/printed-date.js";
-import { printedWords } from "../text/printed-words.js";
+import { wordsFor } from "../page/use-words.js";
 import { clubInOneSentence } from "../views/club-sentence.js";
 import { canSet, drawLine, linesOf } from "./card-text.js";
 
@@ -28,7 +28,7 @@ const SAFE_COLOR = /^#[0-9a-f]{6}$/iu;
 /** One card a batch and one for the book; none without an address, since other sites want a whole one. */
 export function siteCards({ club, batches }: LogReport): SiteCard[] {
   if (club.url === undefined) return [];
-  return [bookCard(club.name, clubInOneSentence({ club, batches }), batches), ...batches.map((batch) => batchCardOf(club.name, batch))];
+  return [bookCard(club.name, clubInOneSentence({ club, batches }), batches), ...batches.map((batch) => batchCardOf(club, batch))];
 }
 
 function bookCard(club: string, says: string, batches: readonly BatchReport[]): SiteCard {
@@ -36,11 +36,11 @@ function bookCard(club: string, says: string, batches: readonly BatchReport[]): 
   return { path: BOOK_CARD, key: contentKey(DESIGN, club, says, colors), svg: () => card({ over: "A gyle book", title: club, about: "", says, colors }) };
 }
 
-function batchCardOf(club: string, report: BatchReport): SiteCard {
+function batchCardOf({ name, units }: LogReport["club"], report: BatchReport): SiteCard {
   const { slug, batch, title, style, status, brewed, summary } = report;
   const about = [batch, style, `${status === "planned" ? "to be brewed" : "brewed"} ${printedDate(brewed.slice(0, 10))}`].filter((word) => word !== undefined).join(", ");
   const colors = [colorOf(report)].filter((color) => color !== undefined);
-  const words = { over: club, title: canSet(title) ? title : batch, about, says: printedWords(summary), colors };
+  const words = { over: name, title: canSet(title) ? title : batch, about, says: wordsFor(units, summary), colors };
   return { path: batchCard(slug), key: contentKey(DESIGN, words), svg: () => card(words) };
 }
 

@@ -3,11 +3,11 @@ import type { UnitSystem } from "../../units/index.js";
 import { compareData } from "../page-paths.js";
 import { textFile } from "../page/page-file.js";
 import type { Site } from "../page/site.js";
+import { wordsFor } from "../page/use-words.js";
 import { reportKey } from "../report-key.js";
 import type { SiteFile } from "../site-file.js";
 import { printedDate } from "../text/printed-date.js";
 import { printedProbability, printedQuantity } from "../text/printed-quantity.js";
-import { printedWords } from "../text/printed-words.js";
 
 /**
  * One cell of a batch's column. Cells with a `key` are the same where the keys are; those with a
@@ -29,15 +29,15 @@ export function compareDataFiles(site: Site): SiteFile[] {
     const { slug, batch, title, style, brewer, status, brewed, swatch } = report;
     const data = {
       slug, batch, title, about: [style, `${status === "planned" ? "to be brewed" : "brewed"} ${printedDate(brewed.slice(0, 10))}`, brewer, status].filter((word) => word !== undefined).join(", "),
-      color: swatch?.css, cells: [...recipeCells(report), ...figureCells(report, club.units), ...tasterCells(report)],
+      color: swatch?.css, cells: [...recipeCells(report, club.units), ...figureCells(report, club.units), ...tasterCells(report)],
     };
     return `(window.gylebookCompared ??= {})[${JSON.stringify(slug)}] = ${JSON.stringify(data)};\n`;
   }));
 }
 
-function recipeCells(report: BatchReport): ComparedCell[] {
+function recipeCells(report: BatchReport, units: UnitSystem): ComparedCell[] {
   return recipeColumn(report).filter(({ key }) => key !== undefined)
-    .map(({ what, text, key = "" }) => ({ part: "recipe", what, text: printedWords(text), key }));
+    .map(({ what, text, key = "" }) => ({ part: "recipe", what, text: wordsFor(units, text), key }));
 }
 
 function figureCells({ figures }: BatchReport, units: UnitSystem): ComparedCell[] {

@@ -3,13 +3,15 @@ import type { BatchReport, ClubReport, TastingReport } from "../../report/index.
 import { batchPage } from "../page-paths.js";
 import { textFile } from "../page/page-file.js";
 import { siteAddress } from "../page/site-address.js";
+import { wordsFor } from "../page/use-words.js";
 import type { Site } from "../page/site.js";
 import type { SiteFile } from "../site-file.js";
-import { printedWords } from "../text/printed-words.js";
 import { nameId } from "./name-id.js";
 
 /** Readers show the newest; the list has all. */
 const MOST_ENTRIES = 60;
+
+type FeedClub = Pick<ClubReport, "name" | "url" | "units">;
 
 interface Entry {
   readonly id: string;
@@ -27,15 +29,15 @@ export function feedFiles(site: Site): SiteFile[] {
   const { club, batches } = site.inputs.log;
   const madeFrom = batches.map(({ slug, batch, title, brewed, brewer, status, summary, tastings }) =>
     [slug, batch, title, brewed, brewer, status, summary, tastings.map(({ name, date, says }) => [name, date, says])]);
-  return [textFile(site, "feed.xml", [club.name, club.url, madeFrom], () => feedText(club, batches))];
+  return [textFile(site, "feed.xml", [club.name, club.url, club.units, madeFrom], () => feedText(club, batches))];
 }
 
 /**
  * Dates and ids come from the records, never from a clock: a rebuild changes nothing, and the ids stay
  * when the site moves. Without an address the links are relative to the feed, as RFC 4287 allows.
  */
-export function feedText(club: Pick<ClubReport, "name" | "url">, batches: readonly BatchReport[]): string {
-  const entries = batches.filter(({ status }) => status !== "planned").flatMap((batch) => entriesOf(club.name, batch))
+export function feedText(club: FeedClub, batches: readonly BatchReport[]): string {
+  const entries = batches.filter(({ status }) => status !== "planned").flatMap((batch) => entriesOf(club, batch))
     .toSorted((one, other) => (one.date === other.date ? one.id.localeCompare(other.id, "en") : other.date.localeCompare(one.date, "en")))
     .slice(0, MOST_ENTRIES);
   const address = (path: string): string => siteAddress(club.url ?? NOWHERE, path);
@@ -59,19 +61,19 @@ const NOWHERE = "https://relative.invalid/";
 /** What an empty feed was updated on: it must say something, and no clock may. */
 const EARLIEST = "1970-01-01";
 
-function entriesOf(club: string, report: BatchReport): Entry[] {
+function entriesOf(club: FeedClub, report: BatchReport): Entry[] {
   const { slug, batch, title, brewed, brewer, summary, tastings } = report;
   const page = `${batchPage(slug)}.html`;
   const author = brewer === undefined ? {} : { author: brewer };
   return [
-    { id: nameId(club, batch), title: `${batch}: ${title}`, page, date: brewed.slice(0, 10), says: said(summary, `${batch} was brewed.`), ...author },
+    { id: nameId(club.name, batch), title: `${batch}: ${title}`, page, date: brewed.slice(0, 10), says: said(club, summary, `${batch} was brewed.`), ...author },
     ...tastings.flatMap((tasting, index) => tasting.date === undefined ? [] : [tastingEntry(club, report, tasting, tasting.date, `${page}#tasting-${index + 1}`)]),
   ];
 }
 
-function tastingEntry(club: string, { batch, title }: BatchReport, { name, says }: TastingReport, date: string, page: string): Entry {
+function tastingEntry(club: FeedClub, { batch, title }: BatchReport, { name, says }: TastingReport, date: string, page: string): Entry {
   return {
-    id: nameId(club, batch, "tasting", name, date), title: `${batch} tasted: ${name}`, page, date: date.slice(0, 10), says: said(says.join(" "), `${title} was tasted.`),
+    id: nameId(club.name, batch, "tasting", name, date), title: `${batch} tasted: ${name}`, page, date: date.slice(0, 10), says: said(club, says.join(" "), `${title} was tasted.`),
   };
 }
 
@@ -85,8 +87,8 @@ function withoutControls(text: string): string {
   return text.replaceAll(/[^\P{Cc}\n\t]/gu, "");
 }
 
-function said(words: string, otherwise: string): string {
-  const text = printedWords(words).trim();
+function said({ units }: FeedClub, words: string, otherwise: string): string {
+  const text = wordsFor(units, words).trim();
   return text === "" ? otherwise : text;
 }
 

@@ -1,12 +1,12 @@
 import { FIGURE_TABLE, type BatchReport, type RecipeReport } from "../../report/index.js";
 import { textFile } from "../page/page-file.js";
 import type { Site } from "../page/site.js";
+import { wordsFor } from "../page/use-words.js";
 import { reportKey } from "../report-key.js";
 import type { SiteFile } from "../site-file.js";
 import { plainNotes } from "../text/plain-notes.js";
 import { printedDate } from "../text/printed-date.js";
 import { printedQuantity } from "../text/printed-quantity.js";
-import { printedWords } from "../text/printed-words.js";
 import { printedUnit, type UnitSystem } from "../../units/index.js";
 
 /** A batch as the search page knows it: words to look through, and figures to hold against a range. */
@@ -53,8 +53,8 @@ function searchedBatch(report: BatchReport, units: UnitSystem): SearchedBatch {
     ...(Object.fromEntries(Object.entries(known).filter(([, value]) => value !== undefined)) as Partial<SearchedBatch>),
     hops: namesOf([...recipe.kettleHops, ...recipe.dryHops]),
     recipe: recipeWords(recipe),
-    summary: printedWords(summary),
-    tasters: [aim?.words, ...tastings.flatMap(({ name, says }) => [name, ...says])].filter((words) => words !== undefined).join(" "),
+    summary: wordsFor(units, summary),
+    tasters: wordsFor(units, [aim?.words, ...tastings.flatMap(({ name, says }) => [name, ...says])].filter((words) => words !== undefined).join(" ")),
     notes: plainNotes(notes),
     figures: Object.fromEntries(Object.entries(report.figures).map(([id, { value, unit, plusMinus }]) =>
       [id, [value, printedQuantity({ value, unit, ...(plusMinus === undefined ? {} : { plusMinus }) }, units).first]])),

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from "preact";
+import { COMPETITION_LIST } from "../page-paths.js";
 import { htmlText } from "./html-text.js";
 import { PageContextProvider, useLink, type PageContext } from "./page-context.js";
 
@@ -17,6 +18,8 @@ export interface PageView {
   readonly description: string;
   /** The club's name, the book's running head. */
   readonly club: string;
+  /** Whether the running head leads to them. */
+  readonly hasCompetitions: boolean;
   /** "sheet" for one printed page without the running head. */
   readonly kind?: "sheet";
   readonly scripts?: readonly string[];
@@ -51,7 +54,7 @@ export function shortened(text: string, longest: number): string {
   return `${space > longest / 2 ? cut.slice(0, space) : cut}…`;
 }
 
-function Document({ title, description, club, kind, scripts = [], share, content }: PageView) {
+function Document({ title, description, club, hasCompetitions, kind, scripts = [], share, content }: PageView) {
   const link = useLink();
   const whole = title === club ? club : `${shortened(title, LONGEST_TITLE - 28)} · ${shortened(club, 25)}`;
   return (
@@ -71,7 +74,7 @@ function Document({ title, description, club, kind, scripts = [], share, content
       </head>
       <body class={kind === "sheet" ? "sheet-page" : "book"}>
         <a class="skip" href="#text">Skip to the text</a>
-        <RunningHead club={club} />
+        <RunningHead club={club} hasCompetitions={hasCompetitions} />
         <main id="text" tabindex={-1}>{content}</main>
         {kind === "sheet" ? null : <Colophon club={club} />}
       </body>
@@ -97,7 +100,7 @@ function Share({ share, title, description, club }: { readonly share: ShareView;
   );
 }
 
-function RunningHead({ club }: { readonly club: string }) {
+function RunningHead({ club, hasCompetitions }: { readonly club: string; readonly hasCompetitions: boolean }) {
   const link = useLink();
   return (
     <header class="running-head">
@@ -106,6 +109,7 @@ function RunningHead({ club }: { readonly club: string }) {
         <ul>
           <li><a href={link("batches/index.html")}>Batches</a></li>
           <li><a href={link("index.html#seasons")}>Seasons</a></li>
+          {hasCompetitions ? <li><a href={link(COMPETITION_LIST)}>Competitions</a></li> : null}
           <li><a href={link("index.html#hops")}>Hops</a></li>
           <li><a href={link("methods/index.html")}>Methods</a></li>
           <li><a href={link("search.html")}>Search</a></li>

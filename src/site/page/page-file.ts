@@ -5,8 +5,8 @@ import { BOOK_CARD } from "../page-paths.js";
 import { renderPage, type ShareView } from "./layout.js";
 import type { PageContext } from "./page-context.js";
 import type { Site } from "./site.js";
-import { wordsFor } from "./use-words.js";
 import { siteAddress } from "./site-address.js";
+import { wordsFor } from "./use-words.js";
 
 /** A page to be: what it says is rendered only when its key is new. */
 export interface PagePlan {
@@ -27,14 +27,15 @@ export function pageFile(site: Site, plan: PagePlan): SiteFile {
   const { inputs: { log, version }, methods } = site;
   const context: PageContext = { path: plan.path, units: log.club.units, methods };
   const { title, kind, card, scripts = [] } = plan;
+  const hasCompetitions = log.competitions.length + log.coming.length > 0;
   const description = wordsFor(log.club.units, plan.description);
   return {
     path: plan.path,
     get key() {
-      return contentKey(version, plan.path, log.club, title, description, card, scripts, ...plan.madeFrom);
+      return contentKey(version, plan.path, log.club, title, description, card, scripts, hasCompetitions, ...plan.madeFrom);
     },
     render: () => renderPage(context, {
-      title, description, club: log.club.name, scripts,
+      title, description, club: log.club.name, hasCompetitions, scripts,
       ...(kind === undefined ? {} : { kind }),
       ...(log.club.url === undefined ? {} : { share: shareView(log.club.url, plan.path, card) }),
       content: plan.content(),

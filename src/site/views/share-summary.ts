@@ -1,8 +1,9 @@
 import { figureEntry, type BatchReport, type RecipeLine } from "../../report/index.js";
 import type { UnitSystem } from "../../units/index.js";
 import { printedDate } from "../text/printed-date.js";
+import { wordsFor } from "../page/use-words.js";
 import { printedQuantity } from "../text/printed-quantity.js";
-import { lowerFirst, printedWords, sentence } from "../text/printed-words.js";
+import { lowerFirst, sentence } from "../text/printed-words.js";
 
 /** What people ask of a beer in a forum, in the order they ask. */
 const FIGURES = ["original-gravity", "final-gravity", "abv", "apparent-attenuation", "bitterness", "color", "dry-hop-dose", "dry-hop-contact", "fermentation-temperature"] as const;
@@ -22,7 +23,7 @@ export interface ShareSummary {
 export function shareSummary(report: BatchReport, units: UnitSystem, address: string | undefined): ShareSummary {
   const lines = linesOf(report, units);
   const title = `${report.batch}: ${report.title}`;
-  const summary = printedWords(report.summary);
+  const summary = wordsFor(units, report.summary);
   const parts = (mark: (line: Line) => string, head: string, say: (text: string) => string, end: string | undefined): string =>
     [head, ...(summary === "" ? [] : [say(summary)]), lines.map(mark).join("\n"), ...(end === undefined ? [] : [end])].filter((part) => part !== "").join("\n\n");
   return {
@@ -38,11 +39,11 @@ function linesOf(report: BatchReport, units: UnitSystem): Line[] {
     ["Beer", about.filter((word) => word !== undefined).join(", ")],
     ["Measured", figuresText(report, units, "measured")],
     ["Planned", figuresText(report, units, "planned")],
-    ["Grist", listed(recipe.grist)],
-    ["Hops", listed(recipe.kettleHops)],
-    ["Yeast", listed(recipe.yeast === undefined ? [] : [recipe.yeast])],
-    ["Dry hops", listed(recipe.dryHops)],
-    ...tastings.map(({ name, says }) => [`Tasting (${inLine(name)})`, says.join(" ")] as const),
+    ["Grist", listed(recipe.grist, units)],
+    ["Hops", listed(recipe.kettleHops, units)],
+    ["Yeast", listed(recipe.yeast === undefined ? [] : [recipe.yeast], units)],
+    ["Dry hops", listed(recipe.dryHops, units)],
+    ...tastings.map(({ name, says }) => [`Tasting (${inLine(name)})`, wordsFor(units, says.join(" "))] as const),
   ];
   return lines.filter(([, text]) => text !== "").map(([head, text]) => ({ head, text: sentence(inLine(text)) }));
 }
@@ -55,8 +56,8 @@ function figuresText({ figures, planned }: BatchReport, units: UnitSystem, basis
   }).join("; ");
 }
 
-function listed(lines: readonly RecipeLine[]): string {
-  return lines.map(({ what, amount, detail }) => printedWords(`${what} ${amount}${detail === "" ? "" : ` (${detail})`}`)).join("; ");
+function listed(lines: readonly RecipeLine[], units: UnitSystem): string {
+  return lines.map(({ what, amount, detail }) => wordsFor(units, `${what} ${amount}${detail === "" ? "" : ` (${detail})`}`)).join("; ");
 }
 
 /** One line of text, whatever a record holds. */
