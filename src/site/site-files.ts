@@ -1,6 +1,7 @@
 import { calendarFiles } from "./data/calendar.js";
 import { dataFiles } from "./data/data-files.js";
 import { feedFiles } from "./data/feed.js";
+import { groupFiles } from "./data/group-files.js";
 import { searchDataFiles } from "./data/search-data.js";
 import { siteMapFiles } from "./data/site-map.js";
 import { indexSite, type Site } from "./page/site.js";
@@ -23,7 +24,7 @@ import type { SiteInputs } from "./site-inputs.js";
 /** What the site consists of: a new kind of page is a new file and one line here. */
 const CONTENTS: readonly ((site: Site) => SiteFile[])[] = [
   homeFiles, batchListFiles, batchFiles, seasonFiles, seriesFiles, hopFiles, competitionListFiles, competitionFiles, methodFiles, helpFiles, notFoundFiles, calendarFiles, dataFiles,
-  feedFiles, searchFiles, compareFiles,
+  groupFiles, feedFiles, searchFiles, compareFiles,
 ];
 
 /** Made from the pages that there are. */

@@ -43,7 +43,7 @@
       const falling = head.getAttribute("aria-sort") === "ascending";
       for (const other of table.tHead.rows[0].cells) other.removeAttribute("aria-sort");
       head.setAttribute("aria-sort", falling ? "descending" : "ascending");
-      const value = (row) => row.cells[column].dataset.sort || (head.className === "quantity" ? "" : row.cells[column].textContent);
+      const value = (row) => row.cells[column].dataset.sort || (head.classList.contains("quantity") ? "" : row.cells[column].textContent);
       rows.sort((one, other) => compare(value(one), value(other), falling ? -1 : 1));
       body.append(...rows);
     }

@@ -93,7 +93,9 @@
     row.cells.forEach(function (cell, index) {
       const place = element("td", undefined, cell === undefined ? "not-measured" : undefined);
       place.dataset.head = batches[index].batch;
-      place.append(element("bdi", cell === undefined ? "not recorded" : cell.text));
+      // Each ingredient on a line of its own.
+      const lines = cell === undefined ? ["not recorded"] : cell.part === "recipe" ? cell.text.split("; ") : [cell.text];
+      place.append(...lines.map((line) => element("bdi", line, lines.length > 1 ? "row-line" : undefined)));
       made.append(place);
     });
     return made;

@@ -130,7 +130,10 @@
         found.replaceChildren();
         return;
       }
-      const entries = [...result.batches.map((one) => batchEntry(one, query)), ...result.pages.map(pageEntry)];
+      // A page whose title has all the words is what was meant more often than a batch that has them somewhere.
+      const wanted = (query.words.match(WORD) || []).map(fold);
+      const isNamed = ({ title }) => wanted.every((word) => (title.match(WORD) || []).map(fold).includes(word));
+      const entries = [...result.pages.filter(isNamed).map(pageEntry), ...result.batches.map((one) => batchEntry(one, query)), ...result.pages.filter((page) => !isNamed(page)).map(pageEntry)];
       const said = "Found: " + several(result.batches.length, "batch", "batches") + (result.pages.length === 0 ? "" : " and " + several(result.pages.length, "other page", "other pages")) + ".";
       count.textContent = said + (entries.length > MOST_SHOWN ? " The first " + MOST_SHOWN + " are shown." : "");
       found.replaceChildren(...entries.slice(0, MOST_SHOWN));

@@ -27,9 +27,8 @@ export function BatchTable({ rows, label, working, picks = false }: BatchTablePr
           <tr>
             <th scope="col">Batch</th>
             <th scope="col">Brewed</th>
-            <th scope="col">Hops</th>
+            <th scope="col">Dry hops</th>
             {LISTED.map((id) => <th key={id} scope="col" class="quantity">{HEADS.get(id)}</th>)}
-            <th scope="col">How far</th>
           </tr>
         </thead>
         <tbody>{rows.map((row) => <Row key={row.slug} row={row} working={working} picks={picks} />)}</tbody>
@@ -52,20 +51,19 @@ function Row({ row, working, picks = false }: RowProps & { readonly picks?: bool
         <a href={link(`batches/${row.slug}.html`)}><b><bdi>{row.batch}</bdi></b> <bdi>{row.title}</bdi></a>
         <span class="row-note">{row.style === undefined ? null : <bdi>{row.style}</bdi>}{row.brewer === undefined ? null : <>{row.style === undefined ? "by " : ", by "}<bdi>{row.brewer}</bdi></>}</span>
       </th>
-      <td data-sort={row.brewed}>{shortDate(row.brewed.slice(0, 10))}</td>
-      <td><bdi>{row.hops.length === 0 ? "–" : row.hops.join(", ")}</bdi></td>
+      <td data-sort={row.brewed} data-head={row.status === "planned" ? "To be brewed" : "Brewed"}>{shortDate(row.brewed.slice(0, 10))}<span class="row-note">{row.status}</span></td>
+      <td data-head="Dry hops" class={row.hops.length === 0 ? "none" : undefined}><bdi>{row.hops.length === 0 ? "–" : row.hops.join(", ")}</bdi></td>
       {LISTED.map((id) => <ListedFigure key={id} id={id} row={row} working={working} />)}
-      <td>{row.status}</td>
     </tr>
   );
 }
 
 function ListedFigure({ id, row, working }: RowProps & { readonly id: string }) {
   const figure = row.figures[id];
-  if (figure === undefined) return <td class="quantity">–</td>;
+  if (figure === undefined) return <td class="quantity none">–</td>;
   // A list has no room for ±; the digits are still those that the uncertainty supports.
   return (
-    <td class="quantity" data-sort={figure.value}>
+    <td class="quantity" data-sort={figure.value} data-head={HEADS.get(id)}>
       {id === "color" ? <><Swatch swatch={row.swatch} /> </> : null}
       <Figure {...figure} brief working={working(row.slug, id)} />
     </td>

@@ -19,7 +19,7 @@ export function Plate({ batches }: { readonly batches: readonly BatchReport[] })
         {beers.map(({ batch, swatch }, index) => <rect key={batch} x={index * BAND} width={BAND - GAP} height={HEIGHT} fill={swatch.css} />)}
       </svg>
       <figcaption>
-        The colour of each beer in the order they were brewed, <bdi>{first.batch}</bdi> to <bdi>{last.batch}</bdi>, from <Figure value={Math.min(...shades)} unit="EBC" brief /> to <Figure value={Math.max(...shades)} unit="EBC" brief />: computed for <Figure value={last.swatch.glassCm} unit="cm" decimals={0} /> of beer.
+        The colour of each beer in the order they were brewed, <bdi>{first.batch}</bdi> to <bdi>{last.batch}</bdi>, from <Figure value={Math.min(...shades)} unit="EBC" brief /> to <Figure value={Math.max(...shades)} unit="EBC" brief />: computed for <Figure value={last.swatch.glassCm} unit="cm" brief /> of beer.
       </figcaption>
     </figure>
   );

@@ -37,7 +37,12 @@ export function compareDataFiles(site: Site): SiteFile[] {
 
 function recipeCells(report: BatchReport, units: UnitSystem): ComparedCell[] {
   return recipeColumn(report).filter(({ key }) => key !== undefined)
-    .map(({ what, text, key = "" }) => ({ part: "recipe", what, text: wordsFor(units, text), key }));
+    .map(({ what, text, key = "" }) => ({ part: "recipe", what, text: unbroken(wordsFor(units, text)), key }));
+}
+
+/** Keeps a number and its unit on one line. */
+function unbroken(text: string): string {
+  return text.replaceAll(/(?<=\d) (?=[\p{L}%°])/gu, "\u00A0");
 }
 
 function figureCells({ figures }: BatchReport, units: UnitSystem): ComparedCell[] {

@@ -1,7 +1,8 @@
 import type { ComponentChildren } from "preact";
 import { COMPETITION_LIST } from "../page-paths.js";
 import { htmlText } from "./html-text.js";
-import { PageContextProvider, useLink, type PageContext } from "./page-context.js";
+import { PageContextProvider, useLink, usePage, type PageContext } from "./page-context.js";
+import { pageData } from "./page-data.js";
 
 /** The longest title a browser shows and search engines keep; html-validate warns beyond 70. */
 const LONGEST_TITLE = 70;
@@ -121,14 +122,15 @@ function RunningHead({ club, hasCompetitions }: { readonly club: string; readonl
 
 function Colophon({ club }: { readonly club: string }) {
   const link = useLink();
+  const data = pageData(usePage().path);
   return (
     <footer class="colophon">
       <p>
         The gyle book of <bdi>{club}</bdi>: written by its brewers, computed from what they measured.{" "}
         <a href={link("methods/index.html")}>How each number is worked out</a>.{" "}
         <a href={link("help/record.html")}>How to write a record</a>.{" "}
-        Data: <a href={link("data/batches.csv")}>batches</a>, <a href={link("data/figures.csv")}>figures</a>,{" "}
-        <a href={link("data/datapackage.json")}>what the columns mean</a>.
+        {data === undefined ? null : <>This page’s data as <a href={link(data[0])}>JSON</a> and <a href={link(data[1])}>CSV</a>; </>}
+        {data === undefined ? "All" : "all"} <a href={link("data/figures.csv")}>figures</a> of all batches and <a href={link("data/datapackage.json")}>what the columns mean</a>.
       </p>
     </footer>
   );

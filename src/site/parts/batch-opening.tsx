@@ -75,12 +75,18 @@ function Belongs({ report }: { readonly report: BatchReport }) {
   const { series, seriesSlug, season, seasonSlug, slug } = report;
   const brewDay = brewDayPath(report);
   return (
-    <p>
-      {series === undefined || seriesSlug === undefined ? null : <>One of the series <a href={link(`series/${seriesSlug}.html`)}><bdi>{series}</bdi></a>. </>}
-      {season === undefined || seasonSlug === undefined ? null : <>Part of the season <a href={link(`seasons/${seasonSlug}.html`)}><bdi>{season}</bdi></a>. </>}
-      {brewDay === undefined ? null : <><a href={link(brewDay)}>Brew-day sheet</a>, </>}
-      <a href={link(`batches/${slug}-sheet.html`)}>Printed record</a>, <a href={link("compare.html") + `#${slug}`}>set beside others</a>, <a href="#share">pass it on</a>. Data: <a href={link(`batches/${slug}.json`)}>report as JSON</a>, <a href={link(`batches/${slug}.csv`)}>figures as CSV</a>.
-    </p>
+    <>
+      {series === undefined && season === undefined ? null : (
+        <p>
+          {series === undefined || seriesSlug === undefined ? null : <>One of the series <a href={link(`series/${seriesSlug}.html`)}><bdi>{series}</bdi></a>. </>}
+          {season === undefined || seasonSlug === undefined ? null : <>Part of the season <a href={link(`seasons/${seasonSlug}.html`)}><bdi>{season}</bdi></a>.</>}
+        </p>
+      )}
+      <p>
+        {brewDay === undefined ? null : <><a href={link(brewDay)}>Brew-day sheet</a>, </>}
+        <a href={link(`batches/${slug}-sheet.html`)}>Printed record</a>, <a href={link("compare.html") + `#${slug}`}>set beside others</a>, <a href="#share">pass it on</a>. Data: <a href={link(`batches/${slug}.json`)}>report as JSON</a>, <a href={link(`batches/${slug}.csv`)}>figures as CSV</a>.
+      </p>
+    </>
   );
 }
 
