@@ -61,4 +61,9 @@ describe("a photo for the site", () => {
     expect(bomb.length).toBeLessThan(1_000_000);
     expect(await preparePhoto(bomb, await emptyFolder())).toBeUndefined();
   });
+
+  test("of 40 megapixels is taken and made small", async () => {
+    const large = await sharp({ create: { width: 8_000, height: 5_000, channels: 3, background: "#aa7722" } }).jpeg().toBuffer();
+    expect(await preparePhoto(large, await emptyFolder())).toMatchObject({ width: 1200, height: 750 });
+  });
 });
