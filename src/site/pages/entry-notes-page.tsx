@@ -38,13 +38,17 @@ function EntryNotes({ report, notes }: EntryNotesProps) {
         {report.packaged === undefined ? ", not packaged yet" : <>, packaged {printedDate(report.packaged.slice(0, 10))}</>}
       </p>
       {notes.notes.map((note) => <OneCompetition key={note.competition + (note.style ?? "")} note={note} />)}
-      <div class="sheet-columns">
-        <section><h2>Ingredients</h2>{notes.ingredients.length === 0 ? <p>None are recorded.</p> : notes.ingredients.map((line) => <p key={line}><bdi>{words(line)}</bdi></p>)}</section>
-        <section><h2>Serving</h2><p>{words(notes.serving)}</p></section>
-        {notes.words === undefined ? null : <section><h2>In the brewer’s words</h2><p dir="auto">{notes.words}</p></section>}
-        <section><h2>Bottles</h2><ul class="tick-list">{notes.checklist.map((line) => <li key={line}>{words(line)}</li>)}</ul></section>
-        {notes.earlier.length === 0 ? null : <section><h2>Earlier results</h2><ul>{notes.earlier.slice(-MOST_EARLIER).map((line) => <li key={line}>{line}</li>)}</ul></section>}
-        <section class="sheet-caution">{notes.cautions.map((line) => <p key={line}><b>Caution.</b> {line}</p>)}</section>
+      <div class="entry-columns">
+        <div>
+          <section><h2>Ingredients</h2>{notes.ingredients.length === 0 ? <p>None are recorded.</p> : notes.ingredients.map((line) => <p key={line}><bdi>{words(line)}</bdi></p>)}</section>
+          <section><h2>Serving</h2><p>{words(notes.serving)}</p></section>
+          {notes.words === undefined ? null : <section><h2>In the brewer’s words</h2><p dir="auto">{notes.words}</p></section>}
+          {notes.earlier.length === 0 ? null : <section><h2>Earlier results</h2><ul>{notes.earlier.slice(-MOST_EARLIER).map((line) => <li key={line}>{line}</li>)}</ul></section>}
+        </div>
+        <div>
+          <section><h2>Bottles</h2><ul class="tick-list">{notes.checklist.map((line) => <li key={line}>{words(line)}</li>)}</ul></section>
+          <section class="sheet-caution">{notes.cautions.map((line) => <p key={line}><b>Caution.</b> {line}</p>)}</section>
+        </div>
       </div>
     </article>
   );

@@ -8,13 +8,13 @@ import { Ruler } from "./ruler.js";
 const A_PAGE = 8;
 
 /** Slips for the bottles of a batch's entries, in millimetres. */
-export function entrySlips({ report: { slips = [], name } }: PrivateInputs): PrivateSheet[] {
+export function entrySlips({ report: { slips = [] } }: PrivateInputs): PrivateSheet[] {
   if (slips.length === 0) return [];
   return [{
     path: "bottle-slips.html", title: "Bottle slips", says: `One a bottle, held by a rubber band; registration id and its code, nothing that says whose it is.`,
     eyes: "for the brewer; only the slips leave the house",
     content: () => slips.map((slip) => (
-      <PaperPage key={slip.scans} head={`${name}: cut this line off, it isn’t part of any slip`} title={`Bottle slips, ${slip.entry}`}>
+      <PaperPage key={slip.scans} head={slip.competition} title={`Bottle slips, ${slip.entry}`}>
         <Ruler />
         <p class="small">Print, hold a ruler against the line, cut along the edges. One slip a bottle, by a rubber band: no glue, no tape. Bottles plain, caps plain or blacked. Glass under pressure: pack it upright, padded and cool.</p>
         <div class="slips">{Array.from({ length: A_PAGE }, (_, index) => <Slip key={index} slip={slip} />)}</div>
