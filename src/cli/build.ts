@@ -1,7 +1,7 @@
 import path from "node:path";
 import { type Problem, problemKinds } from "../problems/index.js";
 import { type CivilTime, type Log, type RecordCache, recordFields } from "../records/index.js";
-import { type LogReport, buildLogReport } from "../report/index.js";
+import { type LogReport, buildLogReport, releaseProblems } from "../report/index.js";
 import { methodAbouts } from "../science/index.js";
 import { type SiteAsset, type SiteFile, pageCharts, siteAssets, siteCards, siteFiles } from "../site/index.js";
 import { civilTime } from "./as-of.js";
@@ -58,13 +58,14 @@ export interface PlannedPage {
  */
 export async function planSite(options: BuildOptions, effects: Effects, progress: Progress): Promise<PlannedSite> {
   progress.say("Reading the log");
-  const { files, log, problems } = readLog(options.log, options.remembered);
-  if (stopsBuild(log, problems, options.keepGoing)) return { problems, leftOut: [] };
+  const { files, log, problems: found } = readLog(options.log, options.remembered);
+  if (stopsBuild(log, found, options.keepGoing)) return { problems: found, leftOut: [] };
 
   progress.say("Computing the figures");
   const today = options.asOf ?? log.club.asOf;
   const asOf = today ?? civilTime(effects.now(), log.club.zone);
   const report = buildLogReport(log, { asOf });
+  const problems = [...found, ...releaseProblems(log, asOf)];
 
   progress.say("Preparing photos");
   const { photos, refused } = await preparePhotos(report, files, path.join(effects.cacheFolder, "photos"));

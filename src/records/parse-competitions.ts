@@ -4,6 +4,7 @@ import type { CompetitionRecord } from "./competition-record.js";
 import type { Lined } from "./csv/competition-tables.js";
 import { parseCompetition, type CompetitionContents, type CompetitionRows } from "./parse-competition.js";
 import { checkCompetition } from "./rules/competition.js";
+import { checkScores } from "./rules/competition-scores.js";
 
 const FILES = ["index.md", "entries.csv", "judges.csv", "scores.csv", "finals.csv", "best-of-show.csv"];
 
@@ -34,8 +35,11 @@ function readFolder(folder: string, paths: readonly string[], { read, zone, batc
     const present = Object.fromEntries(contents.filter(([, content]) => content !== undefined)) as CompetitionContents;
     const parsed = parseCompetition(folder, present, zone);
     checkCompetition(parsed.rows, batches);
+    const errors = parsed.problems();
+    if (parsed.data === undefined || errors.some(({ severity }) => severity === "error")) return { problems: errors };
+    // What is missing or left open can only be told once every row can be read.
+    checkScores(parsed.rows, parsed.data);
     const problems = parsed.problems();
-    if (parsed.data === undefined || problems.some(({ severity }) => severity === "error")) return { problems };
     const record = { file: `${folder}/index.md`, slug: folder.slice(folder.lastIndexOf("/") + 1), data: parsed.data, body: parsed.body, ...plainRows(parsed.rows) };
     return { record, problems };
   });

@@ -1,6 +1,8 @@
 import path from "node:path";
 import { type Problem, type ProblemFormat, formatProblems } from "../../problems/index.js";
+import { releaseProblems } from "../../report/index.js";
 import { type Call, textOption } from "../arguments.js";
+import { civilTime } from "../as-of.js";
 import type { Effects, ExitCode } from "../effects.js";
 import { ExpectedFailure } from "../expected-failure.js";
 import { logFolder } from "../log-folder.js";
@@ -12,7 +14,8 @@ const FORMATS: readonly string[] = ["text", "json", "github"] satisfies readonly
 export async function run(call: Call, effects: Effects): Promise<ExitCode> {
   const format = checkedFormat(textOption(call, "format") ?? "text");
   const log = await logFolder(call.words[0], effects);
-  const { problems } = readLog(log);
+  const read = readLog(log);
+  const problems = [...read.problems, ...releaseProblems(read.log, read.log.club.asOf ?? civilTime(effects.now(), read.log.club.zone))];
   // Annotations name files from where the workflow runs; people and programs get the path inside the log.
   const listed = format === "github" ? problems.map((problem) => fromWorkingFolder(problem, log, effects)) : problems;
   const text = formatProblems(listed, format);

@@ -34,13 +34,14 @@ export const SCORES: CompetitionTable<SheetRow> = {
   file: "scores.csv",
   columns: (sheet) => ({
     required: ["flight", "judge", "code", ...sheet.map(({ section }) => section)],
-    optional: ["comment", ...sheet.map(({ section }) => `comment_${section}`)],
+    optional: ["total", "comment", ...sheet.map(({ section }) => `comment_${section}`)],
   }),
   read: (row, sheet) => {
     const flight = row.required("flight", "a flight of entries.csv");
     const judge = row.required("judge", "a judge of judges.csv");
     const code = row.required("code", "a code of entries.csv");
     const sections = sheet.map(({ section, value }) => sectionOf(row, section, value));
+    checkTotal(row, sections);
     return ![flight, judge, code].includes("") ? { flight, judge, code, sections, ...given(row, ["comment"]) } : undefined;
   },
 };
@@ -77,6 +78,15 @@ function sectionOf(row: RowReader, section: string, maximum: number): SheetRow["
   if (points < 0 || points > maximum) row.report("competition/section-above", section, { section, maximum: `${maximum}` });
   const comment = row.text(`comment_${section}`);
   return { section, points, ...(comment === "" ? {} : { comment }) };
+}
+
+/** Points are given in halves at the finest: sums this close are equal but for rounding. */
+const SAME_POINTS = 1e-6;
+
+function checkTotal(row: RowReader, sections: SheetRow["sections"]): void {
+  const total = row.number("total", "the sum of the sections");
+  const sum = sections.reduce((all, { points }) => all + points, 0);
+  if (total !== undefined && Math.abs(total - sum) > SAME_POINTS) row.report("competition/total-differs", "total", { sum: `${Number(sum.toFixed(2))}` });
 }
 
 /** The cells that aren't empty, by column name. */

@@ -83,7 +83,7 @@ function checkBestOfShow(registry: Registry): void {
   const { bestOfShow } = registry.rows;
   for (const row of bestOfShow) {
     checkCode(row, undefined, registry);
-    checkJudge(row, registry);
+    checkOwnAtBest(row, checkJudge(row, registry), registry);
   }
   once(bestOfShow, ({ judge, rank }) => `${judge}\u0000${rank}`, (row, line) => reportCell(row, "rank", "competition/rank-twice", { line, what: "rank" }));
   once(bestOfShow, ({ judge, code }) => `${judge}\u0000${code}`, (row, line) => reportCell(row, "code", "competition/rank-twice", { line, what: "code" }));
@@ -113,6 +113,13 @@ function checkOwnEntry(row: Lined<object>, column: string, judge: Judge, flight:
   if (handle === undefined) return;
   const own = registry.own.get(ownKey(flight, handle));
   if (own !== undefined) reportCell(row, column, "competition/own-entry", { entry: own.entry, brewer: own.brewer ?? handle });
+}
+
+/** Nobody judges a round of best of show that holds their own beer. */
+function checkOwnAtBest(row: Lined<{ readonly judge: string; readonly code: string }>, judge: Judge | undefined, { byCode }: Registry): void {
+  const entry = byCode.get(row.code);
+  if (judge?.brewer === undefined || entry?.brewer === undefined || folded(judge.brewer) !== folded(entry.brewer)) return;
+  reportCell(row, "judge", "competition/own-entry", { entry: entry.entry, brewer: entry.brewer });
 }
 
 const ownKey = (flight: string | undefined, brewer: string): string => `${flight ?? ""}\u0000${folded(brewer)}`;
