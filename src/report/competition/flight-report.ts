@@ -2,7 +2,7 @@ import type { CompetitionRecord } from "../../records/index.js";
 import { counted, listed } from "../season-words.js";
 import type { CompetitionEntry, FlightReport } from "../types.js";
 import { agreementOf } from "./agreement.js";
-import { distinct, entryByCode, flightScores } from "./flight-scores.js";
+import { distinct, flightScores } from "./flight-scores.js";
 import { stabilityOf } from "./stability.js";
 
 /**
@@ -11,12 +11,12 @@ import { stabilityOf } from "./stability.js";
  * @param showsScores false: nothing in it gives a score away, nor the order of entries without a place
  */
 export function flightReport(record: CompetitionRecord, flight: string, all: readonly CompetitionEntry[], showsScores: boolean): FlightReport {
-  const entries = inOrder(all.filter((entry) => entry.flight === flight), finalScores(record), showsScores);
+  const entries = inOrder(all.filter((entry) => entry.flight === flight));
   const scores = flightScores(record).filter((score) => score.flight === flight);
   const awarded = entries.flatMap(({ entry, place }) => (place === undefined ? [] : [{ entry, place }]));
   const next = showsScores ? entries[awarded.length]?.entry : undefined;
   const agreement = agreementOf(scores, record.data.agreeWithin, showsScores);
-  const stability = stabilityOf(scores, { awarded, showsPoints: showsScores, ...(next === undefined ? {} : { next }) });
+  const stability = stabilityOf(scores, { awarded, shown: new Set(entries.flatMap(({ entry, score }) => (score === undefined ? [] : [entry]))), ...(next === undefined ? {} : { next }) });
   return {
     flight, entries: entries.map(({ entry }) => entry), judges: distinct(scores.map(({ judge }) => judge)),
     ...(agreement === undefined ? {} : { agreement }), ...(stability === undefined ? {} : { stability }),
@@ -24,17 +24,11 @@ export function flightReport(record: CompetitionRecord, flight: string, all: rea
   };
 }
 
-/** Agreed scores by registration id. */
-function finalScores(record: CompetitionRecord): ReadonlyMap<string, number> {
-  const entries = entryByCode(record);
-  return new Map(record.finals.flatMap(({ code, score }) => (score === undefined ? [] : [[entries.get(code) ?? code, score]])));
-}
-
 const LAST = Number.MAX_SAFE_INTEGER;
 
-function inOrder(entries: readonly CompetitionEntry[], scores: ReadonlyMap<string, number>, showsScores: boolean): CompetitionEntry[] {
-  const score = ({ entry }: CompetitionEntry): number => (showsScores ? scores.get(entry) ?? -1 : 0);
-  return entries.toSorted((a, b) => (a.place?.place ?? LAST) - (b.place?.place ?? LAST) || score(b) - score(a) || (a.entry < b.entry ? -1 : 1));
+/** By place, then by the scores that may be shown: an entry that keeps its score to itself doesn't show it by where it stands. */
+function inOrder(entries: readonly CompetitionEntry[]): CompetitionEntry[] {
+  return entries.toSorted((a, b) => (a.place?.place ?? LAST) - (b.place?.place ?? LAST) || (b.score ?? -1) - (a.score ?? -1) || (a.entry < b.entry ? -1 : 1));
 }
 
 function notesOf(record: CompetitionRecord, flight: string, unstable: boolean): string[] {

@@ -15,7 +15,8 @@ export interface StabilityOptions {
   readonly awarded: readonly Awarded[];
   /** The entry behind the last place, where scores are public. */
   readonly next?: string;
-  readonly showsPoints: boolean;
+  /** Entries whose scores may be shown: a difference in points needs both. */
+  readonly shown: ReadonlySet<string>;
 }
 
 /**
@@ -30,7 +31,7 @@ export function stabilityOf(scores: readonly FlightScore[], options: StabilityOp
   if (table === undefined || options.awarded.length === 0) return undefined;
   const entries = options.awarded.flatMap(({ entry, place }) => (table.entries.includes(entry) ? [entryStability(table, entry, place)] : []));
   const gaps = gapReports(scores, table, options);
-  return { entries, gaps, says: sayStability(entries, gaps, table, options) };
+  return { entries, gaps, says: sayStability(entries, gaps, table) };
 }
 
 function entryStability(table: CompleteTable, entry: string, { place }: PlaceReport): EntryStability {
@@ -50,22 +51,22 @@ function placeByMean({ entries, rows }: CompleteTable, entry: string, leftOut: n
   return 1 + means.filter((other) => other > own + SAME_POINTS).length;
 }
 
-function gapReports(scores: readonly FlightScore[], table: CompleteTable, { awarded, next, showsPoints }: StabilityOptions): GapReport[] {
+function gapReports(scores: readonly FlightScore[], table: CompleteTable, { awarded, next, shown }: StabilityOptions): GapReport[] {
   const order = [...awarded.map(({ entry }) => entry), ...(next === undefined ? [] : [next])].filter((entry) => table.entries.includes(entry));
   const pairs = order.slice(1).map((second, index) => [order[index] ?? "", second] as const);
   const judged = scores.filter(({ judge }) => table.judges.includes(judge));
   if (findConnectedGroups(judged).length !== 1) return [];
-  return entryDifferences(judged, pairs).map((difference, index) => gapReport(pairs[index] ?? ["", ""], difference, showsPoints));
+  return entryDifferences(judged, pairs).map((difference, index) => gapReport(pairs[index] ?? ["", ""], difference, shown));
 }
 
-function gapReport([first, second]: readonly [string, string], { estimate, interval: { low, high } }: EntryDifference, showsPoints: boolean): GapReport {
-  return { first, second, clear: low > 0, ...(showsPoints ? { difference: estimate, low, high } : {}) };
+function gapReport([first, second]: readonly [string, string], { estimate, interval: { low, high } }: EntryDifference, shown: ReadonlySet<string>): GapReport {
+  return { first, second, clear: low > 0, ...(shown.has(first) && shown.has(second) ? { difference: estimate, low, high } : {}) };
 }
 
-function sayStability(entries: readonly EntryStability[], gaps: readonly GapReport[], table: CompleteTable, { showsPoints }: StabilityOptions): string {
+function sayStability(entries: readonly EntryStability[], gaps: readonly GapReport[], table: CompleteTable): string {
   const close = gaps.filter(({ clear }) => !clear).length;
   const smallest = gaps.map(({ low, high }) => (high ?? 0) - (low ?? 0)).find((width) => width > 0);
-  const least = !showsPoints || smallest === undefined ? "" : ` In this flight a difference under ${points(smallest / 2)} points is within the judges' own scatter.`;
+  const least = smallest === undefined ? "" : ` In this flight a difference under ${points(smallest / 2)} points is within the judges' own scatter.`;
   return `${sayFirst(entries, table)} ${sayGaps(close, gaps.length)}${least}`.trim();
 }
 
