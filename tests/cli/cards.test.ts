@@ -1,7 +1,7 @@
 import { readdir, writeFile } from "node:fs/promises";
 import path from "node:path";
 import sharp from "sharp";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { drawCards } from "../../src/cli/site-cards.js";
 import { emptyFolder } from "./stand-in.js";
 
@@ -19,8 +19,9 @@ describe("a social card", () => {
     const [entry = ""] = await readdir(cache);
     expect(entry).toMatch(/\.png$/u);
     await writeFile(path.join(cache, entry), Buffer.from(first?.bytes ?? []).subarray(0, 100));
-    // The same card under another key of this process, as a new process would meet it.
-    const { drawCards: again } = await import(`../../src/cli/site-cards.js?fresh`) as { drawCards: typeof drawCards };
+    // As a new process would meet it: nothing is remembered.
+    vi.resetModules();
+    const { drawCards: again } = await import("../../src/cli/site-cards.js");
     const [mended] = await again([{ path: "cards/b.png", key: "b", svg: () => svg("#112233") }], cache);
     expect(Buffer.from(mended?.bytes ?? []).equals(Buffer.from(first?.bytes ?? []))).toBe(true);
     const [kept] = await again([{ path: "cards/c.png", key: "b", svg: () => { throw new Error("drawn again"); } }], cache);

@@ -49,7 +49,7 @@ function Results({ log: { competitions } }: { readonly log: LogReport }) {
 
 function Coming({ coming: { name, slug, date, brewers } }: { readonly coming: ComingReport }) {
   return (
-    <section id={slug} class="full">
+    <section id={`coming-${slug}`} class="full">
       <h2>Which batch to enter: <bdi>{name}</bdi>, {printedDate(date)}</h2>
       <div class="text-measure">
         <p>

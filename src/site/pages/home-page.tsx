@@ -207,7 +207,7 @@ function Competitions({ log }: { readonly log: LogReport }) {
           </li>
         ))}
       </ul>
-      {log.coming.map(({ slug, name, date }) => <p key={slug}><a href={link(`${COMPETITION_LIST}#${slug}`)}>Which batch to enter</a> for the <bdi>{name}</bdi>, {printedDate(date)}.</p>)}
+      {log.coming.map(({ slug, name, date }) => <p key={slug}><a href={link(`${COMPETITION_LIST}#coming-${slug}`)}>Which batch to enter</a> for the <bdi>{name}</bdi>, {printedDate(date)}.</p>)}
     </section>
   );
 }
