@@ -35,7 +35,7 @@ export function layeredSpec(frame: Frame, plotHeightPx: number, content: SpecCon
     autosize: "none",
     padding: { left: frame.left, right: frame.right, top: frame.top, bottom: frame.bottom },
     params: Object.entries(content.params).map(([name, value]) => ({ name, value })),
-    datasets: content.datasets as Record<string, Row[]>,
+    datasets: content.datasets,
     resolve: { scale: { y: "independent" }, axis: { y: "independent" } },
     config: CHART_CONFIG,
     layer: [...layer],

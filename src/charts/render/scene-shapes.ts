@@ -19,7 +19,7 @@ export interface SceneItem extends LinePoint {
   readonly items?: readonly Scene[];
   readonly x2?: number;
   readonly y2?: number;
-  readonly text?: unknown;
+  readonly text?: string | number;
   readonly fontSize?: number;
   readonly fontWeight?: string | number;
   readonly fill?: string;

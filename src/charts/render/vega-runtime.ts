@@ -74,7 +74,7 @@ function fillDataset(view: View, name: string, rows: readonly object[], changes:
   if (known.length + rows.length === 0) return;
   known.slice(0, rows.length).forEach((row, index) => {
     const next = rows[index] ?? {};
-    for (const column in row) if (!(column in next)) delete row[column];
+    for (const column in row) if (!(column in next)) Reflect.deleteProperty(row, column);
     Object.assign(row, next);
   });
   const more = rows.slice(known.length).map((row) => ({ ...row }));
