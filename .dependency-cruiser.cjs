@@ -29,7 +29,7 @@ const WHY = {
 const HOMES = [
   ["records", ["gray-matter", "yaml", "zod", "csv-parse", "temporal-polyfill"], "What a stranger's text goes through is in one place, where it can be hardened."],
   ["charts", ["vega", "vega-lite", "vega-[a-z-]+"], "How pictures are drawn can change without a page or a report noticing."],
-  ["site", ["preact", "preact-render-to-string", "markdown-it", "@11ty/eleventy", "ical-generator", "qrcode"], "How pages are made can change without a report noticing."],
+  ["site", ["preact", "preact-render-to-string", "markdown-it", "@11ty/eleventy", "ical-generator", "qrcode", "feed", "minisearch"], "How pages are made can change without a report noticing."],
   ["statistics", ["@stdlib/[a-z0-9-]+"], "Distributions are checked against published tables here, and only here."],
   ["cli", ["sharp"], "Pictures are untrusted bytes: they are decoded in one place."],
 ];
