@@ -34,7 +34,7 @@ export function tastingSamples(batch: Batch, tasting: Tasting, roles: Roles): Pi
   const visible = visibleDifferences(batch, tasting, drawn);
   const recorded = [...tasting.differs ?? [], ...otherBatch(drawn)];
   const reservation = reservationOf(tasting, recorded, visible);
-  const kept = drawn.some((source) => keptSampleOf(batch, source) !== undefined);
+  const cautions = keptCautions(batch, tasting, roles);
   return {
     differs: [
       ...recorded.map((difference) => `${capitalised(difference)} also differed.`),
@@ -43,7 +43,7 @@ export function tastingSamples(batch: Batch, tasting: Tasting, roles: Roles): Pi
     ],
     comparable: recorded.length > 0 ? "differs" : tasting.differs === undefined ? "not recorded" : "nothing else",
     ...(reservation === undefined ? {} : { reservation }),
-    ...(kept ? { cautions: [KEPT_CAUTION] } : {}),
+    ...(cautions.length === 0 ? {} : { cautions }),
   };
 }
 
@@ -54,6 +54,19 @@ const KEPT_CAUTION =
 function otherBatch(drawn: readonly (string | undefined)[]): string[] {
   const batches = drawn.map((source) => source?.includes("/") ? source.slice(0, source.lastIndexOf("/")) : "");
   return new Set(batches).size < 2 ? [] : [`all that ${otherName(batches.find((name) => name !== "") ?? "")} differs in`];
+}
+
+/** What the record already shows while the tasting is still to come: what it says differs, and how the samples come to the glass. */
+export function differencesToCome(batch: Batch, tasting: Tasting, roles: Roles): string[] {
+  const drawn = [roles.before, roles.after].map((name) => drawnFrom(tasting, name, batch.batch));
+  const recorded = [...tasting.differs ?? [], ...otherBatch(drawn)];
+  return [...recorded.map((difference) => `They differ in ${difference}.`), ...visibleDifferences(batch, tasting, drawn)];
+}
+
+/** Whether one of the samples was held back. */
+export function keptCautions(batch: Batch, tasting: Tasting, roles: Roles): string[] {
+  const drawn = [roles.before, roles.after].map((name) => drawnFrom(tasting, name, batch.batch));
+  return drawn.some((source) => keptSampleOf(batch, source) !== undefined) ? [KEPT_CAUTION] : [];
 }
 
 function reservationOf({ differs }: Tasting, recorded: readonly string[], visible: readonly string[]): string | undefined {

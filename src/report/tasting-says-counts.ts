@@ -1,12 +1,7 @@
 import { adjustHolm } from "../statistics/index.js";
-import { DESCRIBED_ONLY, SHOWN_AT } from "./tasting-limits.js";
+import { ALIKE_SHARE, DESCRIBED_ONLY, LEAST_FOR_SIMILARITY, SHOWN_AT } from "./tasting-limits.js";
 import { chanceText, shareSpan, shareText } from "./tasting-words.js";
 import type { CountReport, PairReport, TastingReport } from "./types.js";
-
-/** Below this the standards advise against asking whether samples are alike (ISO 5495:2005, note; published). */
-const LEAST_FOR_SIMILARITY = 30;
-/** Share of tasters that may still tell samples called alike; 20 to 35 % are usual (common practice). */
-const ALIKE_SHARE = 0.3;
 
 /** Whether the tasters could tell, by one test of right answers. */
 export function countSays(title: string, count: CountReport): string {

@@ -53,6 +53,8 @@ export const votesSum = eachTasting((input, tasting, path) => {
   return [...pairs, ...preference].flatMap(({ counts, tasters, none, at }) => {
     const took = tookPart(input, tasters, tasting, at);
     const sum = counts.reduce((total, { count }) => total + count, none);
+    // Without any answer yet it is planned.
+    if (counts.length === 0 && none === 0) return took.problems;
     if (took.tasters === undefined || sum === took.tasters) return took.problems;
     const above = counts.find(({ count }) => count > (took.tasters ?? 0));
     const given = { tasters: String(took.tasters) };

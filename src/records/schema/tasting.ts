@@ -54,6 +54,7 @@ export const tasting = fields("One tasting", {
   scores: fileName("A file of scores: taster, sample, attribute, score from 0 to 10, and serving where servings repeat", "tasting-2026-04-02.csv").exactOptional(),
   ranking: fileName("A file of ranks: taster, sample, rank", "ranks.csv").exactOptional(),
   order: texts("The samples in order of dose, where doses are ordered", { example: "[a, b, c]" }).exactOptional(),
+  seed: text("What serving orders and blind codes are drawn from, so that they can be drawn again; else the batch number", { example: "4711" }).exactOptional(),
   public: yesNo("false keeps it out of the site", { default: "true" }).default(true),
 });
 

@@ -15,7 +15,7 @@ export function renderPrivatePage({ report }: PrivateInputs, sheet: PrivateSheet
           <meta charset="utf-8" />
           <meta name="viewport" content="width=device-width, initial-scale=1" />
           <meta name="robots" content="noindex" />
-          <title>{`${report.name}: ${sheet.title}`}</title>
+          <title>{sheet.marginTitle ?? `${report.name}: ${sheet.title}`}</title>
           <style dangerouslySetInnerHTML={{ __html: style() }} />
         </head>
         <body class="private">

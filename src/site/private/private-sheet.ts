@@ -11,6 +11,8 @@ export interface PrivateSheet {
   /** The file's name, with its extension; no folders. */
   readonly path: string;
   readonly title: string;
+  /** What browsers print in the margin, where that mustn't name the batch; else its name and the title. */
+  readonly marginTitle?: string;
   /** Who it is for and what for, one sentence, for the list. */
   readonly says: string;
   /** Who may see it, in a few words, printed on top of every page: "for the pourer only". */
