@@ -25,8 +25,9 @@ export function cupsOf(kind: RoundAsked["kind"], samples: number): number {
  */
 export function dealRounds(asked: readonly RoundAsked[], samples: readonly PlannedSample[], tasters: number, seed: string): TastingRound[] {
   const generator = seededGenerator(seed);
-  const cups = asked.reduce((total, { kind }) => total + cupsOf(kind, samples.length), 0);
-  const codes = codesOf(cups, tasters, generator);
+  // The reference of a duo-trio bears an R and needs no code.
+  const each = asked.reduce((total, { kind }) => total + cupsOf(kind, samples.length) - (kind === "duo-trio" ? 1 : 0), 0);
+  const codes = codesOf(each, tasters, generator);
   const dealt = asked.map((round) => ({ round, ...ordersOf(round, samples, tasters, generator) }));
   return dealt.map(({ round, orders, balanced }) => ({
     ...round, balanced,
@@ -35,12 +36,12 @@ export function dealRounds(asked: readonly RoundAsked[], samples: readonly Plann
 }
 
 /** A stack of codes a taster, taken from as the cups are filled. */
-function codesOf(cups: number, tasters: number, generator: SeededGenerator): string[][] {
-  const group = Math.max(1, Math.floor(MOST_CODES / cups));
+function codesOf(each: number, tasters: number, generator: SeededGenerator): string[][] {
+  const group = Math.max(1, Math.floor(MOST_CODES / each));
   const stacks: string[][] = [];
   while (stacks.length < tasters) {
-    const drawn = drawBlindCodes(Math.min(group, tasters - stacks.length) * cups, generator);
-    while (drawn.length > 0) stacks.push(drawn.splice(0, cups));
+    const drawn = drawBlindCodes(Math.min(group, tasters - stacks.length) * each, generator);
+    while (drawn.length > 0) stacks.push(drawn.splice(0, each));
   }
   return stacks;
 }
