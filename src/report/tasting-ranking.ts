@@ -1,7 +1,7 @@
 import type { Batch, RankRow } from "../records/index.js";
-import { friedmanTest, pageTest } from "../statistics/index.js";
-import { DESCRIBED_ONLY } from "./tasting-limits.js";
-import type { RankingReport } from "./types.js";
+import { friedmanTest, pageTest, rankSumDifference } from "../statistics/index.js";
+import { DESCRIBED_ONLY, SHOWN_AT } from "./tasting-limits.js";
+import type { RankingReport, RankSum } from "./types.js";
 
 type Tasting = NonNullable<Batch["tastings"]>[number];
 
@@ -14,16 +14,25 @@ export function rankingReport(rows: readonly RankRow[], tasting: Tasting): Ranki
   if (samples.length < LEAST_SAMPLES) return undefined;
   const ranks = completeRanks(rows, samples);
   if (ranks.length === 0) return undefined;
-  const sums = samples.map((sample, column) => ({ sample, sum: ranks.reduce((total, row) => total + (row[column] ?? 0), 0) }));
+  const sums = samples.map((sample, column) => rankSum(sample, ranks.map((row) => row[column] ?? 0)));
   return { tasters: ranks.length, sums, ...tested(ranks, tasting.order !== undefined) };
 }
 
-function tested(ranks: readonly (readonly number[])[], ordered: boolean): Pick<RankingReport, "p" | "exact" | "ordered"> {
+function rankSum(sample: string, ranks: readonly number[]): RankSum {
+  const places = [...new Set(ranks)].toSorted((one, other) => one - other)
+    .map((rank) => ({ rank, tasters: ranks.filter((each) => each === rank).length }));
+  return { sample, sum: ranks.reduce((total, rank) => total + rank, 0), places };
+}
+
+function tested(ranks: readonly (readonly number[])[], ordered: boolean): Pick<RankingReport, "p" | "exact" | "ordered" | "leastDifference"> {
   const untied = ranks.some((row) => new Set(row).size > 1);
   if (ranks.length <= DESCRIBED_ONLY || !untied) return {};
   const { p, exact } = friedmanTest(ranks);
-  if (!ordered) return { p, exact };
-  return { p, exact, ordered: orderedTest(ranks) };
+  return {
+    p, exact,
+    ...(p <= SHOWN_AT ? { leastDifference: rankSumDifference(ranks.length, ranks[0]?.length ?? 0) } : {}),
+    ...(ordered ? { ordered: orderedTest(ranks) } : {}),
+  };
 }
 
 /** Page's test both ways, doubled: rank 1 may stand for the most or for the least. */

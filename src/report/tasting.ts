@@ -1,5 +1,6 @@
 import type { Batch, BatchRecord, TastingRows } from "../records/index.js";
 import { countReports } from "./tasting-counts.js";
+import { panelReport } from "./tasting-panel.js";
 import { preferenceReport } from "./tasting-preference.js";
 import { rankingReport } from "./tasting-ranking.js";
 import { tastingRoles, tastingSamples } from "./tasting-samples.js";
@@ -22,6 +23,7 @@ export function tastingReports(record: BatchRecord): TastingReport[] {
 function tastingReport(batch: Batch, tasting: Tasting, rows: TastingRows): TastingReport {
   const roles = tastingRoles(tasting);
   const preference = preferenceReport(tasting, roles);
+  const panel = panelReport(rows.scores ?? []);
   const ranking = rankingReport(rows.ranking ?? [], tasting);
   const report: Omit<TastingReport, "says"> = {
     name: tasting.name ?? "Tasting",
@@ -32,6 +34,7 @@ function tastingReport(batch: Batch, tasting: Tasting, rows: TastingRows): Tasti
     ...countReports(tasting, roles, batch.aim),
     ...(preference === undefined ? {} : { preference }),
     ...(ranking === undefined ? {} : { ranking }),
+    ...(panel === undefined ? {} : { panel }),
     attributes: attributeReports(rows.scores ?? [], roles, batch.aim),
     roles,
     ...tastingSamples(batch, tasting, roles),

@@ -15,6 +15,8 @@ export interface TastingReport {
   /** Every named-attribute pair, `pair` first. */
   readonly pairs?: readonly PairReport[];
   readonly ranking?: RankingReport;
+  /** Where servings repeat. */
+  readonly panel?: PanelReport;
   readonly attributes: readonly AttributeReport[];
   /** Sentences on what can and can't be concluded, in order. */
   readonly says: readonly string[];
@@ -48,12 +50,51 @@ export interface PreferenceReport {
 export interface RankingReport {
   readonly tasters: number;
   /** In the order served, or of dose where the doses are ordered; a low sum is ranked first. */
-  readonly sums: readonly { readonly sample: string; readonly sum: number }[];
+  readonly sums: readonly RankSum[];
   /** Friedman; absent where too few tasters ranked to conclude from. */
   readonly p?: number;
   readonly exact?: boolean;
+  /** How far apart two rank sums must be to tell two samples apart; only where the ranks as a whole are shown to differ (ISO 8587). */
+  readonly leastDifference?: number;
   /** Page, two-sided, for ranks that rise or fall in the order of doses fixed beforehand. */
   readonly ordered?: { readonly p: number; readonly exact: boolean; readonly rising: boolean };
+}
+
+export interface RankSum {
+  readonly sample: string;
+  readonly sum: number;
+  /** How many tasters gave it which rank, low ranks first; a tie stands between two. */
+  readonly places: readonly { readonly rank: number; readonly tasters: number }[];
+}
+
+/** Whether tasters who were served the same cups twice repeat themselves, and agree with one another. */
+export interface PanelReport {
+  /** What was scored again and again: each sample with each attribute. */
+  readonly cells: number;
+  readonly servings: number;
+  readonly tasters: readonly PanelTaster[];
+  /** One taster's scores against another's: ICC(2,1), absolute agreement. Absent where it can't be computed. */
+  readonly agreement?: Estimate;
+  /** Kendall's W of the order of the cells, beside what it would be on average if tasters put them in any order. */
+  readonly order?: { readonly w: number; readonly chanceFloor: number; readonly p?: number };
+  readonly says: readonly string[];
+}
+
+export interface PanelTaster {
+  readonly taster: string;
+  /** Standard deviation of the taster's own scores for one cell, points. */
+  readonly scatter: number;
+  /** ICC(1,1) of the taster's servings: 1 repeats exactly, 0 no better than guessing the cell. Absent where all cells score alike. */
+  readonly repeatability?: Estimate;
+  /** Rank correlation with the mean of the others. */
+  readonly withOthers?: number;
+}
+
+/** With its 95 % interval where one can be given. */
+export interface Estimate {
+  readonly value: number;
+  readonly low?: number;
+  readonly high?: number;
 }
 
 export interface CountReport {

@@ -1,10 +1,12 @@
 import type { CountReport, PairReport, TastingReport } from "../../report/index.js";
 import type { ComponentChildren } from "preact";
+import { useWords } from "../page/use-words.js";
 import { printedDate } from "../text/printed-date.js";
 import { AttributeTable } from "./attribute-table.js";
 import { Caution, MarginNote } from "./caution.js";
 import { Figure, Probability } from "./figure.js";
-import { useWords } from "../page/use-words.js";
+import { PanelTable } from "./panel-table.js";
+import { RankingTable } from "./ranking-table.js";
 
 /** One tasting: how it was run, what can be concluded, then the counts that stand behind the words. */
 export function Tasting({ tasting, pictures }: { readonly tasting: TastingReport; readonly pictures: ComponentChildren }) {
@@ -20,7 +22,9 @@ export function Tasting({ tasting, pictures }: { readonly tasting: TastingReport
       )}
       {pictures}
       <CountTable tasting={tasting} />
+      <RankingTable ranking={tasting.ranking} />
       <AttributeTable attributes={tasting.attributes} />
+      <PanelTable panel={tasting.panel} />
     </>
   );
 }
