@@ -19,7 +19,7 @@ export function aimReport({ aim }: Batch, tastings: readonly TastingReport[]): A
     raise, lower, hold,
     ...(primary === undefined ? {} : { primary }),
     ...(margin === undefined ? {} : { margin }),
-    ...verdictOf(aim, tastings),
+    ...verdictOf(aim, tastings.filter(({ planned }) => planned !== true)),
   };
 }
 

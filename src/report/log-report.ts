@@ -10,6 +10,8 @@ import { publishedRecords } from "./published-records.js";
 import { seasonReport } from "./season.js";
 import { inBrewOrder } from "./season-rows.js";
 import { seriesVersions } from "./series-versions.js";
+import { seriesTastings } from "./series-tastings.js";
+import { withTastingsElsewhere } from "./tasted-elsewhere.js";
 import type { BatchReport, LogReport } from "./types.js";
 
 /** What a log is computed for. */
@@ -29,20 +31,25 @@ export function buildLogReport(log: Log, { asOf }: LogReportOptions): LogReport 
   const results = competitionResults(log, published, asOf);
   const compared = scenes.map((each, index) => ({ scene: each.scene, report: withNeighbours(each, published[index]?.data.repeats, alone, index) }));
   const brewed = withCompetitions(compared, log, results);
-  const reports = brewed.map(({ report }) => report);
+  const reports = withTastingsElsewhere(brewed.map(({ report }) => report));
   return {
     club: clubReport(log, asOf),
     batches: [...reports].reverse(),
     seasons: groups(reports, (batch) => batch.season).map(({ name, slug, members }) => seasonReport(name, slug, members)),
     series: groups(reports, (batch) => batch.series).map(({ name, slug, members }) => {
       const versions = inBrewOrder(members);
-      return { name, slug, batches: versions.map((batch) => batch.slug), versions: seriesVersions(versions) };
+      return { name, slug, batches: versions.map((batch) => batch.slug), versions: seriesVersions(versions), ...tastedSeries(versions) };
     }),
     hops: hopGroups(reports),
     competitions: results.map(({ report }) => report),
     coming: comingCompetitions(log, asOf).map((record) => comingReport(record, brewed)),
     leftOut: log.broken.filter(({ publish }) => publish).map(({ file, batch }) => ({ file, why: batch === undefined ? "its problems are listed by check" : `${batch}: its problems are listed by check` })),
   };
+}
+
+function tastedSeries(versions: readonly BatchReport[]): Pick<LogReport["series"][number], "tastings"> {
+  const tastings = seriesTastings(versions);
+  return tastings === undefined ? {} : { tastings };
 }
 
 interface Remembered {

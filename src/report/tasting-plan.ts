@@ -1,6 +1,7 @@
 import type { Batch, BatchRecord, CivilTime, Log } from "../records/index.js";
 import { batchReport } from "./batch-report.js";
 import { SERVING_RULES } from "./serving-rules.js";
+import { isOpen } from "./tasting-open.js";
 import { settledTasting, type SettledTasting, type Tasting } from "./tasting-plan-defaults.js";
 import { contentsOf } from "./tasting-plan-contents.js";
 import { plannedDrink } from "./tasting-plan-drink.js";
@@ -25,13 +26,6 @@ export function tastingPlans(record: BatchRecord, log: Log, asOf: CivilTime): Ta
 }
 
 const SUGGESTED = "The record plans no tasting: this one is a suggestion. Write it under tastings: (without results) before anyone pours.";
-
-/** Whether nothing has come of a tasting yet. */
-export function isOpen({ triangle, tetrad, duoTrio, pair = [], preference, scores, ranking }: Tasting): boolean {
-  const counted = [triangle, tetrad, duoTrio].some((test) => test?.correct !== undefined);
-  const voted = pair.some(({ counts }) => counts.length > 0) || (preference !== undefined && (preference.counts.length > 0 || preference.none !== undefined));
-  return !counted && !voted && scores === undefined && ranking === undefined;
-}
 
 function reportsOf(log: Log, asOf: CivilTime): (batch: string) => BatchReport | undefined {
   return (batch) => {

@@ -1,5 +1,6 @@
 import type { Batch, BatchRecord, TastingRows } from "../records/index.js";
 import { countReports } from "./tasting-counts.js";
+import { isOpen } from "./tasting-open.js";
 import { panelReport } from "./tasting-panel.js";
 import { preferenceReport } from "./tasting-preference.js";
 import { rankingReport } from "./tasting-ranking.js";
@@ -39,5 +40,6 @@ function tastingReport(batch: Batch, tasting: Tasting, rows: TastingRows): Tasti
     roles,
     ...tastingSamples(batch, tasting, roles),
   };
+  if (isOpen(tasting)) return { ...report, planned: true, says: ["Planned: nothing of it is recorded yet."] };
   return { ...report, says: tastingSays(report, tasting, rows) };
 }

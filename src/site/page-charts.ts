@@ -54,9 +54,15 @@ function tastingCharts(tasting: TastingReport, id: string): (Chart | undefined)[
   const primary = tasting.attributes.find((attribute) => attribute.primary) ?? tasting.attributes[0];
   return [
     primary === undefined ? undefined : chartPairedScores(primary, { ...named, id: `${id}-scores` }),
-    tasting.triangle === undefined ? undefined : chartDiscrimination(tasting.triangle, { test: "triangle", id: `${id}-triangle` }),
+    ...countCharts(tasting, id),
     tasting.preference === undefined ? undefined : chartPreference(tasting.preference, { ...named, id: `${id}-preference` }),
   ];
+}
+
+/** Every test by count as a point and interval against chance; of several pairs the first, which the rest follow. */
+function countCharts({ triangle, tetrad, duoTrio, pair }: TastingReport, id: string): (Chart | undefined)[] {
+  return ([["triangle", triangle], ["tetrad", tetrad], ["duo-trio", duoTrio], ["pair", pair]] as const)
+    .map(([test, count]) => (count === undefined ? undefined : chartDiscrimination(count, { test: test === "pair" && pair !== undefined ? `pair, ${pair.attribute}` : test, id: `${id}-${test}` })));
 }
 
 /** Attributes tasted once have nothing to be drawn beside. */

@@ -1,7 +1,7 @@
 import type { DryHopReport, LedgerEntry, LedgerReport, PackageReport, TimelineReport } from "./cellar-types.js";
 import type { BatchEntryReport, EntryNotesReport } from "./entry-types.js";
 import type { CautionReport, CheckReport, FigureReport, FigureWorking, OutlookLine, PlanRow, PlannedReport, StyleRow } from "./figure-types.js";
-import type { AimReport, TastingReport } from "./tasting-types.js";
+import type { AimReport, TastedElsewhere, TastingReport } from "./tasting-types.js";
 
 // One batch, whole.
 
@@ -91,6 +91,8 @@ export interface BatchReport {
   /** Each once, and none that a check tells. */
   readonly cautions?: readonly CautionReport[];
   readonly tastings: readonly TastingReport[];
+  /** Tastings of other batches in which this one was poured too. */
+  readonly tastedElsewhere?: readonly TastedElsewhere[];
   readonly ledger: readonly LedgerEntry[];
   readonly ledgerDetail?: LedgerReport;
   readonly timeline?: TimelineReport;

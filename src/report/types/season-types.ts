@@ -2,6 +2,7 @@ import type { BatchReport, SwatchReport } from "./batch-types.js";
 import type { CompetitionReport } from "./competition-types.js";
 import type { ComingReport } from "./entry-types.js";
 import type { FigureReport } from "./figure-types.js";
+import type { SeriesTastings } from "./tasting-types.js";
 
 // Seasons, lists, and the whole log.
 
@@ -239,7 +240,7 @@ export interface LogReport {
   readonly batches: readonly BatchReport[];
   readonly seasons: readonly SeasonReport[];
   /** Series name → batch slugs in order of brew date. */
-  readonly series: readonly { readonly name: string; readonly slug: string; readonly batches: readonly string[]; readonly versions?: SeriesVersions }[];
+  readonly series: readonly { readonly name: string; readonly slug: string; readonly batches: readonly string[]; readonly versions?: SeriesVersions; readonly tastings?: SeriesTastings }[];
   readonly hops: readonly { readonly name: string; readonly slug: string; readonly batches: readonly string[] }[];
   /** Results that are released, newest first. Nothing of any other competition's results is in here. */
   readonly competitions: readonly CompetitionReport[];

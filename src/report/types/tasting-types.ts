@@ -5,6 +5,8 @@ export interface TastingReport {
   readonly date?: string;
   /** Role → sample as recorded: { before: "control", after: "keg" }. */
   readonly samples: Readonly<Record<string, string>>;
+  /** Nothing has come of it yet. */
+  readonly planned?: true;
   readonly tasters?: number;
   readonly asked?: string;
   readonly triangle?: CountReport;
@@ -177,4 +179,47 @@ export interface AimAttribute {
   readonly seen: string;
   /** Why, in one sentence with the numbers. */
   readonly says: string;
+}
+
+/** A tasting that another batch's record tells, in which this batch was poured. */
+export interface TastedElsewhere {
+  /** The batch that tells it. */
+  readonly batch: string;
+  readonly slug: string;
+  readonly title: string;
+  /** From 1, its place among that batch's tastings. */
+  readonly number: number;
+  readonly tasting: TastingReport;
+}
+
+/** What tasters found, version after version of one beer. */
+export interface SeriesTastings {
+  /** Scored in two versions or more; those of most versions first. */
+  readonly attributes: readonly SeriesAttribute[];
+  /** Tastings that poured one version against another: the same tasters on the same day. */
+  readonly against: readonly { readonly batch: string; readonly slug: string; readonly number: number; readonly name: string; readonly says: readonly string[] }[];
+  readonly says: readonly string[];
+}
+
+export interface SeriesAttribute {
+  readonly attribute: string;
+  /** In brew order; versions that weren't scored are left out. */
+  readonly versions: readonly SeriesVersion[];
+}
+
+export interface SeriesVersion {
+  readonly batch: string;
+  readonly slug: string;
+  readonly tasters: number;
+  /** Mean move from before to after, points. */
+  readonly lift: number;
+  readonly low?: number;
+  readonly high?: number;
+  /** Which way it is shown to have moved, with the rest of its sheet allowed for. */
+  readonly shown?: "up" | "down";
+  readonly doseGPerL?: number;
+  /** What was changed since the version before. */
+  readonly changed?: string;
+  /** What keeps the move from being put down to the dry hop alone. */
+  readonly reservation?: string;
 }

@@ -1,4 +1,4 @@
-import type { BatchReport, SeriesVersions } from "../../report/index.js";
+import type { BatchReport, SeriesTastings, SeriesVersions } from "../../report/index.js";
 import { ChartFigure } from "../components/chart-figure.js";
 import { Notes } from "../components/notes.js";
 import { VersionTable } from "../components/version-table.js";
@@ -9,13 +9,14 @@ import { useLink } from "../page/page-context.js";
 import { pageFile, textFile } from "../page/page-file.js";
 import type { Site } from "../page/site.js";
 import { useWords } from "../page/use-words.js";
+import { SeriesTastingsPart } from "../parts/series-tastings.js";
 import type { SiteFile } from "../site-file.js";
 import { printedDate } from "../text/printed-date.js";
 
 /** One beer, version after version: what was changed, what it did. */
 export function seriesFiles(site: Site): SiteFile[] {
   const { units } = site.inputs.log.club;
-  return site.inputs.log.series.flatMap(({ name, slug, batches, versions: changes }) => {
+  return site.inputs.log.series.flatMap(({ name, slug, batches, versions: changes, tastings }) => {
     const versions = batches.flatMap((batch) => site.batches.get(batch) ?? []);
     const page = seriesPage(slug);
     return [
@@ -23,8 +24,8 @@ export function seriesFiles(site: Site): SiteFile[] {
         path: `${page}.html`,
         title: `Series ${name}`,
         description: `${name}, version after version: ${versions.length} brewed or planned, what changed each time and what it did.`,
-        madeFrom: [name, changes, [...site.batches.keys()], [...site.inputs.photos], versions.map(({ slug: version, batch, title, brewed, status, summary, notes, photos, file }) => ({ version, batch, title, brewed, status, summary, notes, photos, file }))],
-        content: () => <Series name={name} slug={slug} versions={versions} changes={changes} site={site} />,
+        madeFrom: [name, changes, tastings ?? null, [...site.batches.keys()], [...site.inputs.photos], versions.map(({ slug: version, batch, title, brewed, status, summary, notes, photos, file }) => ({ version, batch, title, brewed, status, summary, notes, photos, file }))],
+        content: () => <Series name={name} slug={slug} versions={versions} changes={changes} tastings={tastings} site={site} />,
       }),
       ...seriesCharts(changes, units).map((chart) => textFile(site, chartCsvPath(page, chart), [units, chart.table], () => chartTableCsv(chart.table))),
     ];
@@ -36,10 +37,11 @@ interface SeriesProps {
   readonly slug: string;
   readonly versions: readonly BatchReport[];
   readonly changes: SeriesVersions | undefined;
+  readonly tastings: SeriesTastings | undefined;
   readonly site: Site;
 }
 
-function Series({ name, slug, versions, changes, site }: SeriesProps) {
+function Series({ name, slug, versions, changes, tastings, site }: SeriesProps) {
   return (
     <>
       <header class="opening">
@@ -57,6 +59,7 @@ function Series({ name, slug, versions, changes, site }: SeriesProps) {
           </section>
         </>
       )}
+      <SeriesTastingsPart tastings={tastings} />
       {versions.map((version) => <Version key={version.slug} version={version} site={site} />)}
     </>
   );

@@ -3,11 +3,13 @@ import { ChartFigure } from "../components/chart-figure.js";
 import { CheckList } from "../components/check-list.js";
 import { Tasting } from "../components/tasting.js";
 import { checksOf } from "../views/part-checks.js";
+import { useLink } from "../page/page-context.js";
+import type { TastedElsewhere } from "../../report/index.js";
 import { chartOf, type BatchView } from "./batch-view.js";
 import { Part } from "./part.js";
 
 /** Small charts stand in the margin, as the counts they draw are few. */
-const IN_MARGIN = ["triangle", "preference"] as const;
+const IN_MARGIN = ["triangle", "tetrad", "duo-trio", "pair", "preference"] as const;
 
 /** What the panel could tell, which it preferred and what moved; and what it was too small to see. */
 export function TastersPart({ view }: { readonly view: BatchView }) {
@@ -23,8 +25,19 @@ export function TastersPart({ view }: { readonly view: BatchView }) {
           <Tasting tasting={tasting} pictures={<TastingCharts view={view} tasting={`tasting-${index + 1}`} />} />
         </div>
       ))}
+      {(view.report.tastedElsewhere ?? []).map((elsewhere) => <Elsewhere key={`${elsewhere.slug} ${elsewhere.number}`} elsewhere={elsewhere} />)}
       <CheckList checks={checksOf(view.report, "tasters")} />
     </Part>
+  );
+}
+
+/** A tasting that another batch's record tells: the same result, with a link to where it is told. */
+function Elsewhere({ elsewhere: { batch, slug, title, number, tasting } }: { readonly elsewhere: TastedElsewhere }) {
+  const link = useLink();
+  return (
+    <div class="tasting">
+      <Tasting tasting={tasting} pictures={<p>Poured beside <a href={link(`batches/${slug}.html#tasting-${number}`)}><bdi>{batch}</bdi>, <bdi>{title}</bdi></a>, whose record tells it.</p>} />
+    </div>
   );
 }
 
