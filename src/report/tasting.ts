@@ -40,6 +40,6 @@ function tastingReport(batch: Batch, tasting: Tasting, rows: TastingRows): Tasti
     roles,
     ...tastingSamples(batch, tasting, roles),
   };
-  if (isOpen(tasting)) return { ...report, planned: true, says: ["Planned: nothing of it is recorded yet."] };
-  return { ...report, says: tastingSays(report, tasting, rows) };
+  const planned = isOpen(tasting) && rows.scores === undefined && rows.ranking === undefined;
+  return { ...report, ...(planned ? { planned } : {}), says: tastingSays(report, tasting, rows) };
 }
