@@ -63,9 +63,9 @@ function tasterReport({ taster, cells }: Served, means: readonly (readonly numbe
 function correlationWithOthers(means: readonly (readonly number[])[], place: number): number | undefined {
   const own = means[place] ?? [];
   const others = means.filter((_, other) => other !== place);
+  if (others.length < LEAST_TASTERS - 1 || own.length < LEAST_CELLS) return undefined;
   const together = own.map((_, cell) => mean(others.map((row) => row[cell] ?? 0)));
-  if (others.length < LEAST_TASTERS - 1 || own.length < LEAST_CELLS || !varies(own) || !varies(together)) return undefined;
-  return concordance([own, together]).meanSpearman;
+  return varies(own) && varies(together) ? concordance([own, together]).meanSpearman : undefined;
 }
 
 /** @param means one row a taster, one column a cell */

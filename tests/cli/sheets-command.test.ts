@@ -4,7 +4,7 @@ import { describe, expect, test } from "vitest";
 import { emptyFolder, runCommand } from "./stand-in.js";
 
 const record = (batch: string, more = ""): string => `---\ntitle: Pale\nbatch: ${batch}\nbrewed: 2026-03-01\n${more}---\n`;
-const competition = "---\nname: Tideline Cup\ndate: 2026-09-12\n---\n";
+const competition = "---\nname: Tideline Cup\ndate: 2026-09-12\nseed: harbour\n---\n";
 
 /** A log with a batch, one that is kept private, a broken one and a competition, in the folder it is run from. */
 async function logFolder(): Promise<string> {
@@ -15,6 +15,7 @@ async function logFolder(): Promise<string> {
   await writeFile(path.join(log, "batches", "two.md"), record("TP 2/b", "publish: false\n"));
   await writeFile(path.join(log, "batches", "three.md"), record("TP-03", "fermenter: {volume: 20}\n"));
   await writeFile(path.join(log, "shared", "competitions", "2026-tideline-cup", "index.md"), competition);
+  await writeFile(path.join(log, "shared", "competitions", "2026-tideline-cup", "entries.csv"), "entry,style,brewer\nE1,American Pale Ale,quayside\n");
   return log;
 }
 

@@ -91,7 +91,12 @@ describe("a ranking", () => {
   it("gives rank sums and Friedman's exact p", () => {
     // Six tasters agree fully: 3! = 6 ways to agree of 6⁶ arrangements, p = 6/46656.
     const report = ranked(Array.from({ length: 6 }, () => [1, 2, 3]));
-    expect(report?.ranking?.sums).toEqual([{ sample: "a", sum: 6 }, { sample: "b", sum: 12 }, { sample: "c", sum: 18 }]);
+    expect(report?.ranking?.sums).toEqual([
+      { sample: "a", sum: 6, places: [{ rank: 1, tasters: 6 }] }, { sample: "b", sum: 12, places: [{ rank: 2, tasters: 6 }] }, { sample: "c", sum: 18, places: [{ rank: 3, tasters: 6 }] },
+    ]);
+    // ISO 8587: 1.96 √(J P (P + 1)/6), only where the ranks as a whole are shown to differ.
+    expect(report?.ranking?.leastDifference).toBeCloseTo(1.959964 * Math.sqrt((6 * 3 * 4) / 6), 5);
+    expect(ranked([[1, 2, 3], [3, 2, 1], [1, 2, 3], [3, 2, 1], [2, 1, 3], [2, 3, 1]])?.ranking).not.toHaveProperty("leastDifference");
     expect(report?.ranking?.p).toBeCloseTo(6 / 46656, 12);
     expect(report?.says[0]).toContain("that they were ranked differently is shown");
   });
