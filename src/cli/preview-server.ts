@@ -19,8 +19,10 @@ export async function servePreview(preview: Preview, port: number): Promise<Prev
   const server = createStaticServer(async (pathname, response) => {
     const own = channel.answer(pathname, response);
     if (own !== undefined) return own === "kept open" ? undefined : own;
-    if (!preview.isBuilt) return waitingPage(preview.problems);
-    return previewPage(await fileAnswer(preview.folder, pathname), preview.problems);
+    // Before the file is read: a page read meanwhile belongs to the edition before.
+    const { edition } = channel;
+    if (!preview.isBuilt) return waitingPage(edition, preview.problems);
+    return previewPage(await fileAnswer(preview.folder, pathname), edition, preview.problems);
   });
   const taken = await listen(server, port);
   return {
