@@ -1,4 +1,5 @@
-import type { ComponentChildren } from "preact";
+import { createContext } from "preact";
+import { useContext } from "preact/hooks";
 import type { UnitSystem } from "../../units/index.js";
 import type { MethodView } from "../method-view.js";
 import { relativeLink } from "./relative-link.js";
@@ -11,25 +12,13 @@ export interface PageContext {
   readonly methods: ReadonlyMap<string, MethodView>;
 }
 
-/** Where nothing says what page it is. */
-const NOWHERE: PageContext = { path: "index.html", units: "metric", methods: new Map() };
+const Context = createContext<PageContext>({ path: "index.html", units: "metric", methods: new Map() });
 
-/** A page is rendered in one go, from the outside in: so one variable holds it for all that stands inside. */
-let rendering = NOWHERE;
-
-/** Stands around everything on a page. */
-export function PageContextProvider({ value, children }: { readonly value: PageContext; readonly children?: ComponentChildren }): ComponentChildren {
-  rendering = value;
-  return children;
-}
-
-export function leavePage(): void {
-  rendering = NOWHERE;
-}
+export const PageContextProvider = Context.Provider;
 
 /** The page being rendered. */
 export function usePage(): PageContext {
-  return rendering;
+  return useContext(Context);
 }
 
 /** Makes links from the page being rendered to paths inside the site. */
