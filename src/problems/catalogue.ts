@@ -310,6 +310,8 @@ export const CATALOGUE = {
     ({ flight, free, barred }: { flight: string; free: string; barred: string }) => ({
       expected: `two judges or more for flight ${flight} without an entry of their own in it`,
       fix: `Own entries keep from it: ${barred}. Ask another judge, or move an entry to another flight`, found: free })),
+  "competition/folder-name": error("A competition's folder with a taken name", "The page of a competition has its folder's name, and index is the list of competitions.",
+    () => ({ expected: "a folder whose page name is its own", fix: "index.html is the list of competitions: rename the folder, with the year in front for example" })),
   "competition/file-missing": error("A competition's file is missing", "A competition is a folder with index.md in it.",
     () => ({ expected: "a file index.md with name and date", fix: "Start one: gylebook new competition NAME", found: "" })),
 };

@@ -31,6 +31,14 @@ export interface ParsedCompetition {
 /** Contents of a competition's files by bare name; a file that isn't there is left out. */
 export type CompetitionContents = Readonly<Partial<Record<string, string | Uint8Array>>>;
 
+/** The page name that competitions/ needs for itself, in whatever case a file system tells apart or not. */
+const TAKEN_FOLDER = "index";
+
+function folderProblems(folder: string, file: string): Problem[] {
+  const name = folder.slice(folder.lastIndexOf("/") + 1);
+  return name.toLowerCase() === TAKEN_FOLDER ? [problemAt("competition/folder-name", { file, line: 1, column: 1, field: "", found: name }, {})] : [];
+}
+
 /** Reads the files of one competition's folder. */
 export function parseCompetition(folder: string, contents: CompetitionContents, zone: string): ParsedCompetition {
   const index = contents["index.md"];
@@ -47,7 +55,7 @@ export function parseCompetition(folder: string, contents: CompetitionContents, 
     entries: lists.read(ENTRIES), judges: lists.read(JUDGES), scores: sheet.length === 0 ? [] : lists.read(SCORES),
     finals: lists.read(FINALS), bestOfShow: lists.read(BEST_OF_SHOW),
   };
-  const problems = [...head.problems, ...(validated?.problems ?? []), ...hours];
+  const problems = [...folderProblems(folder, file), ...head.problems, ...(validated?.problems ?? []), ...hours];
   return {
     folder, body: head.body, rows,
     ...(validated?.value === undefined ? {} : { data: validated.value }),

@@ -31,7 +31,7 @@ function sentence(batch: string, rows: readonly ChangeRow[]): string {
     ...(result.length === 0 ? [] : [`${named(result, "figures")} in the result`]),
   ];
   const beyond = "beyond what the readings leave open";
-  if (moved.length === 0) return `Against ${batch}, ${purpose}; nothing measured moved ${beyond}.`;
+  if (moved.length === 0) return `Against ${batch}, ${purpose}; no figure moved ${beyond}.`;
   return `Against ${batch}, ${purpose}; ${beyond}, ${process.length === 0 ? `${named(result, "figures")} moved in the result` : listed(moved)}.`;
 }
 

@@ -1,6 +1,6 @@
 import { expandedUncertainty, exact, propagate, reading, rectangular, standardUncertainty, type Contributions } from "../statistics/index.js";
-import { directReading, type Method, type MethodAbout } from "../science/index.js";
-import type { FigureReport, FigureWorking, ReadingShare, WorkingStep } from "./types.js";
+import { directReading, gravityFromPlato, hydrometerCorrection, refractometerWort, type Method, type MethodAbout } from "../science/index.js";
+import type { FigureBasis, FigureReport, FigureWorking, ReadingShare, WorkingStep } from "./types.js";
 
 /** How a value came about. */
 type Origin =
@@ -136,10 +136,20 @@ export function figureReport(known: Known): FigureReport {
     unit: known.unit,
     ...(plusMinus === undefined ? {} : { plusMinus }),
     ...(model === undefined ? {} : { model }),
+    basis: basisOf(step),
     method: (about ?? directReading.about).id,
     from: [...new Set(restsOn(step))],
     ...(known.notes.length === 0 ? {} : { notes: known.notes }),
   };
+}
+
+/** What an instrument showed stays a reading when it is carried to another scale or to its reference temperature. */
+const SCALES: ReadonlySet<string> = new Set([gravityFromPlato, hydrometerCorrection, refractometerWort].map(({ about }) => about.id));
+
+function basisOf({ origin }: Known): FigureBasis {
+  if (origin.kind === "reading") return "measured";
+  const [read] = origin.kind === "computed" && SCALES.has(origin.method.id) ? origin.inputs : [];
+  return read === undefined ? "computed" : basisOf(read);
 }
 
 /** What the relation itself is worth at a value, in the value's unit; undefined where no scatter is published. */

@@ -44,7 +44,7 @@ function spanSentence({ series }: Told): string[] {
     const words = uncapitalised(title);
     return [`${words} from ${quantityText(Math.min(...values), unit)} to ${quantityText(Math.max(...values), unit)} (${points.length})`];
   });
-  return spans.length === 0 ? [] : [`Measured, with the number of batches: ${spans.join("; ")}.`];
+  return spans.length === 0 ? [] : [`From readings, with the number of batches: ${spans.join("; ")}.`];
 }
 
 function claimSentences({ series, relations, groups }: Told, asked: number): string[] {

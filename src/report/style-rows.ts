@@ -36,7 +36,7 @@ function rowOf(scene: Scene, planned: PlannedReport | undefined, target: Target)
   const result = scene.figure(figure);
   if (!isMissing(result)) {
     const plusMinus = wholeUncertainty(result);
-    return { ...target, value: result.value, ...(plusMinus > 0 ? { plusMinus } : {}), verdict: verdictOf(result.value, plusMinus, low, high), says: sayRow(result.value, plusMinus, target) };
+    return { ...target, value: result.value, ...(plusMinus > 0 ? { plusMinus } : {}), basis: figureReport(result).basis, verdict: verdictOf(result.value, plusMinus, low, high), says: sayRow(result.value, plusMinus, target) };
   }
   if (planned === undefined) return { ...target, verdict: "unknown", says: result.missing };
   return { ...target, value: planned.value, planned: true, verdict: verdictOf(planned.value, 0, low, high), says: `Planned: ${sayRow(planned.value, 0, target)}` };

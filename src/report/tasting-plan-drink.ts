@@ -20,7 +20,7 @@ export function plannedDrink(cups: number, samples: readonly PlannedSample[], ow
 
 function strengthOf(batch: string, report: BatchReport | undefined): PlannedDrink["abv"] {
   const measured = report?.figures["abv"];
-  if (measured !== undefined) return { percent: measured.value, batch, basis: "measured" };
+  if (measured !== undefined) return { percent: measured.value, batch, basis: measured.basis };
   const planned = report?.planned["abv"];
   return planned === undefined ? undefined : { percent: planned.value, batch, basis: "planned" };
 }

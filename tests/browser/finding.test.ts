@@ -27,7 +27,7 @@ describe("search, opened from disk", () => {
     await search("search.html", async (page) => {
       await page.getByLabel("Hop", { exact: true }).selectOption("Cascade");
       await page.getByLabel("Brewer", { exact: true }).selectOption("quayside");
-      await page.getByLabel("With a measured").selectOption("abv");
+      await page.getByLabel("With the figure").selectOption("abv");
       await page.getByLabel("from", { exact: true }).fill("5,2");
       await page.getByLabel("to", { exact: true }).fill("5.4");
       const reasons = await page.locator(".reasons").allTextContents();

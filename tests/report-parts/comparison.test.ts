@@ -95,7 +95,7 @@ describe("the comparison in one sentence", () => {
 
   it("says when nothing moved", () => {
     expect(compareBatches(losing("A", 2, 0.3), losing("B", 2.1, 0.3)).says)
-      .toBe("Against A, nothing recorded in the recipe was changed; nothing measured moved beyond what the readings leave open.");
+      .toBe("Against A, nothing recorded in the recipe was changed; no figure moved beyond what the readings leave open.");
   });
 
   it("puts recipe before process before result", () => {

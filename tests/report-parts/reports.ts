@@ -2,7 +2,7 @@ import type { AttributeReport, BatchReport, FigureReport, TastingReport } from "
 
 /** A figure, exact where no half-width is given. */
 export function figure(value: number, unit: string, plusMinus?: number): FigureReport {
-  return { value, unit, method: "direct-reading", from: [], ...(plusMinus === undefined ? {} : { plusMinus }) };
+  return { value, unit, basis: "measured", method: "direct-reading", from: [], ...(plusMinus === undefined ? {} : { plusMinus }) };
 }
 
 /** A batch report that holds nothing but its name, and what a test adds. */

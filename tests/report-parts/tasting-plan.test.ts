@@ -147,7 +147,7 @@ describe("what the record leaves open is filled in and said", () => {
   it("alcohol a taster: cups, pour and the strongest beer (6 cups of 50 mL at 5 % hold 15 mL, 11.8 g at 0.789 g/mL)", () => {
     const gravity = "fermenter: {volume: 22 L, gravity: 1.050}\nfermentation: {readings: [{at: 2026-03-20 08:00, gravity: 1.012}]}\npackage: {date: 2026-03-24, into: keg}\n";
     const { drink } = planOf(`${gravity}samples: [{kept: control}]\n${planned("tasters: 8\n    tetrad: {}")}`);
-    expect(drink).toMatchObject({ cups: 6, pourMl: 50, abv: { batch: "TP-03", basis: "measured" } });
+    expect(drink).toMatchObject({ cups: 6, pourMl: 50, abv: { batch: "TP-03", basis: "computed" } });
     expect(drink.abv?.percent).toBeCloseTo(5, 0);
     expect(drink.alcoholG).toBeCloseTo((300 * 0.7893 * (drink.abv?.percent ?? 0)) / 100, 6);
     expect(drink.alcoholG).toBeCloseTo(11.8, 0);

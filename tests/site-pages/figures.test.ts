@@ -39,16 +39,17 @@ describe("a figure", () => {
 describe("figures on a batch page", () => {
   const files = sampleSite();
 
-  it("stand measured beside planned, and a missing one names its reading", () => {
+  it("stand beside the planned ones, each saying whether it was measured or computed, and a missing one names its reading", () => {
     const html = rendered(files, "batches/tp-03.html");
-    expect(html).toMatch(/<th scope="row">Alcohol by volume<\/th><td data-head="Measured"><a class="figure" href="#working-abv"><span class="number">5\.11.±.0\.22.%<\/span><\/a><\/td><td data-head="Planned"><i class="planned">/u);
+    expect(html).toMatch(/<th scope="row">Alcohol by volume<\/th><td data-head="From readings"><a class="figure" href="#working-abv"><span class="number">5\.11.±.0\.22.%<\/span><\/a><span class="basis"> computed<\/span><\/td><td data-head="Planned"><i class="planned">/u);
     expect(words(html)).toContain("Oxygen from the package: not measured: package.purge isn’t recorded");
   });
 
   it("of a planned batch are all marked as planned", () => {
     const html = rendered(files, "batches/tp-04.html");
     expect(words(html)).toContain("planned 1.050");
-    expect(html).not.toContain("Measured");
+    expect(html).not.toContain("From readings");
+    expect(html).not.toContain('class="basis"');
   });
 
   it("of a record with nothing in it are absent, and each part says which field would bring them", () => {
@@ -58,7 +59,7 @@ describe("figures on a batch page", () => {
 
   // Every decimal number in running text or a cell has a unit, a count or a label that is one by trade (gravity, p, scores).
   it("carry their unit in tables of figures", () => {
-    const cells = [...rendered(files, "batches/tp-03.html").matchAll(/<th scope="row">([^<]*)[^]*?<td data-head="Measured">([^]*?)<\/td>/gu)];
+    const cells = [...rendered(files, "batches/tp-03.html").matchAll(/<th scope="row">([^<]*)[^]*?<td data-head="From readings">([^]*?)<\/td>/gu)];
     expect(cells.length).toBeGreaterThan(10);
     for (const [, title = "", cell = ""] of cells) {
       if (!/gravity/iu.test(title)) expect(words(cell), title).toMatch(/[\d] ?(?:%|°C|g\/L|g|h|d|L|IBU|EBC|kPa|vol|mg\/L|not yet)|not yet/u);
@@ -71,10 +72,11 @@ describe("figures on a batch page", () => {
     expect(text).toContain("66.9 ± 0.6 °F (19.4 ± 0.3 °C)");
   });
 
-  it("are told apart as measured and planned in the data", () => {
+  it("are told apart as measured, computed and planned in the data", () => {
     const rows = rendered(files, "data/figures.csv").split("\n");
     expect(rows[0]).toBe("batch,figure,basis,value,unit,plus_minus,model,low,high,method");
-    expect(rows).toContain("TP-03,abv,measured,5.11,%,0.22,0.1,,,alcohol-by-volume");
+    expect(rows).toContain("TP-03,abv,computed,5.11,%,0.22,0.1,,,alcohol-by-volume");
+    expect(rows.some((row) => row.startsWith("TP-03,original-gravity,measured,"))).toBe(true);
     expect(rows).toContain("TP-03,dry-hop-temperature,planned,13,C,,,12,14,plan");
   });
 });

@@ -1,8 +1,11 @@
 import type { BatchReport, EventReport, FigureReport, FigureWorking, TimelineReport } from "../../src/report/index.js";
 
+/** What leaves a reading a reading: nothing, or a change of scale or of reference temperature. */
+const READ: ReadonlySet<string> = new Set(["direct-reading", "hydrometer-correction"]);
+
 /** A figure of the sample: value, unit, half-width, method, what it rests on. */
 const figure = (value: number, unit: string, plusMinus: number | undefined, method: string, ...from: string[]): FigureReport => ({
-  value, unit, method, from, ...(plusMinus === undefined ? {} : { plusMinus }),
+  value, unit, basis: READ.has(method) ? "measured" : "computed", method, from, ...(plusMinus === undefined ? {} : { plusMinus }),
 });
 
 const event = (kind: EventReport["kind"], at: string, hour: number, label: string): EventReport => ({ kind, at, hour, dateOnly: !at.includes(" "), label });

@@ -23,10 +23,10 @@ const files = sampleSite();
 describe("what the search page looks through", () => {
   const data = run(rendered(files, "search-data.js"))["gylebookSearch"] as SearchData;
 
-  it("has every published batch with its notes in plain words, its hops and its measured figures as printed", () => {
+  it("has every published batch with its notes in plain words, its hops, and its figures as printed with how each came about", () => {
     expect(data.batches.map(({ id }) => id)).toEqual(sampleLog().batches.map(({ slug }) => slug));
     const batch = data.batches.find(({ id }) => id === "tp-03")!;
-    expect(batch.figures["abv"]).toEqual([5.11, "5.11\u00a0±\u00a00.22\u00a0%"]);
+    expect(batch.figures["abv"]).toEqual([5.11, "5.11\u00a0±\u00a00.22\u00a0%", "computed"]);
     expect(batch.hops).toContain("Cascade");
     expect(batch.notes).not.toMatch(/[*_#]|\]\(/u);
   });

@@ -24,7 +24,7 @@ describe("a season's page", () => {
   it("of one batch says too few and draws no limits", () => {
     const words = wordsOf(pageOf(seasonOf([[5, 2]])));
     expect(words).toContain("Too few batches have the figures to ask about any trend.");
-    expect(words).toContain("No figure of the process is measured in two batches yet.");
+    expect(words).toContain("Readings give no figure of the process in two batches yet.");
   });
 
   it("of a hundred batches is made, with every batch in it and limits that are set", () => {

@@ -16,11 +16,17 @@ const published = { ...sampleLog(), club: { ...sampleLog().club, url: "https://e
 describe("a summary to pass on", () => {
   const { plain, markdown } = shareSummary(fullBatch, "metric", "https://example.org/saltings/batches/tp-03.html");
 
-  it("says what the beer is, what was measured with its uncertainty, and where the rest stands", () => {
+  it("says what the beer is, its figures with their uncertainty, and where the rest stands", () => {
     expect(plain).toContain(`${fullBatch.batch}: ${fullBatch.title}`);
-    expect(plain).toMatch(/alcohol by volume 5\.11 ± 0\.22 %/u);
+    expect(plain).toMatch(/alcohol by volume 5\.11 ± 0\.22 %/iu);
     expect(plain).toMatch(/^Grist: .+ kg/mu);
     expect(plain.trimEnd().endsWith("https://example.org/saltings/batches/tp-03.html")).toBe(true);
+  });
+
+  it("tells what was read from an instrument apart from what was computed from readings", () => {
+    expect(plain).toMatch(/^Measured: original gravity 1\./imu);
+    expect(plain).toMatch(/^Computed: alcohol by volume 5\.11/imu);
+    expect(plain).not.toMatch(/^Measured: .*(?:alcohol|bitterness)/imu);
   });
 
   it("tells what is only planned apart from what was measured", () => {

@@ -1,5 +1,8 @@
 // Figures, how they came about, and what they are held against.
 
+/** measured: read from an instrument, at most carried to another scale or to its reference temperature; computed: worked out from readings. */
+export type FigureBasis = "measured" | "computed";
+
 /** A value from readings, in the unit of the figures table. */
 export interface FigureReport {
   readonly value: number;
@@ -8,6 +11,7 @@ export interface FigureReport {
   readonly plusMinus?: number;
   /** What the relation itself is worth at 95 %, stated apart, in `unit`; absent where no scatter is known. */
   readonly model?: number;
+  readonly basis: FigureBasis;
   readonly method: string;
   /** Figures and readings it was computed from, each once. */
   readonly from: readonly string[];
@@ -91,6 +95,8 @@ export interface StyleRow {
   readonly value?: number;
   /** The value is the plan's: nothing is read yet. */
   readonly planned?: boolean;
+  /** Of a value from readings. */
+  readonly basis?: FigureBasis;
   /** Readings' and relation's half-widths together. */
   readonly plusMinus?: number;
   readonly verdict: Verdict;

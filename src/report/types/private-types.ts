@@ -1,6 +1,7 @@
 import type { Problem } from "../../problems/index.js";
 import type { CompetitionReport } from "./competition-types.js";
 import type { CompetitionDay, SlipReport } from "./day-types.js";
+import type { FigureBasis } from "./figure-types.js";
 import type { ClubReport } from "./season-types.js";
 
 /** What must not be published of one batch or competition: what its sheets on paper are made from. */
@@ -113,7 +114,7 @@ export interface PlannedDrink {
   readonly pourMl: number;
   readonly cups: number;
   /** Of the strongest sample; absent where neither readings nor plan give it. */
-  readonly abv?: { readonly percent: number; readonly batch: string; readonly basis: "measured" | "planned" };
+  readonly abv?: { readonly percent: number; readonly batch: string; readonly basis: FigureBasis | "planned" };
   readonly alcoholG?: number;
 }
 

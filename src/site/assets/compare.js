@@ -96,6 +96,7 @@
       // Each ingredient on a line of its own.
       const lines = cell === undefined ? ["not recorded"] : cell.part === "recipe" ? cell.text.split("; ") : [cell.text];
       place.append(...lines.map((line) => element("bdi", line, lines.length > 1 ? "row-line" : undefined)));
+      if (cell !== undefined && cell.basis !== undefined) place.append(element("span", " " + cell.basis, "basis"));
       made.append(place);
     });
     return made;

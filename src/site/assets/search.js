@@ -84,7 +84,7 @@
       for (const { title, value } of query.chosen) list.append(element("li", title.toLowerCase() + ": " + value));
       if (query.figure !== "") {
         const { title } = data.figures.find(({ id }) => id === query.figure);
-        list.append(element("li", title + ": " + batch.figures[query.figure][1] + ", measured"));
+        list.append(element("li", title + ": " + batch.figures[query.figure][1] + ", " + batch.figures[query.figure][2]));
       }
       return list;
     }

@@ -4,7 +4,7 @@ import { missingByReason } from "../views/figure-rows.js";
 import { Figure, NotMeasured } from "./figure.js";
 import { useWords } from "../page/use-words.js";
 
-/** Figures of one part of a batch: what was measured beside what was planned, then what was not measured and why. */
+/** Figures of one part of a batch: what was measured, or computed from what was, beside what was planned, then what was not measured and why. */
 export function FigureTable({ rows, caption }: { readonly rows: readonly FigureRow[]; readonly caption: string }) {
   const present = rows.filter((row) => row.measured !== undefined || row.planned !== undefined);
   return (
@@ -24,7 +24,7 @@ function PresentFigures({ rows, caption }: { readonly rows: readonly FigureRow[]
       <thead>
         <tr>
           <th scope="col">Figure</th>
-          {anyMeasured ? <th scope="col">Measured</th> : null}
+          {anyMeasured ? <th scope="col">From readings</th> : null}
           {anyPlanned ? <th scope="col"><i>Planned</i></th> : null}
         </tr>
       </thead>
@@ -59,7 +59,7 @@ function Row({ row, notes, anyMeasured, anyPlanned }: RowProps) {
     <>
       <tr>
         <th scope="row">{title}</th>
-        {anyMeasured ? <td data-head="Measured">{measured === undefined ? <i>{row.isOpen ? "not yet" : "not measured"}</i> : <Figure {...measured} working={working} />}</td> : null}
+        {anyMeasured ? <td data-head="From readings">{measured === undefined ? <i>{row.isOpen ? "not yet" : "not measured"}</i> : <Figure {...measured} saysBasis working={working} />}</td> : null}
         {anyPlanned ? <td data-head="Planned" class={planned === undefined ? "none" : undefined}>{planned === undefined ? "–" : <Planned planned={planned} working={plannedWorking} against={againstPlan} />}</td> : null}
       </tr>
       {notes.length === 0 ? null : <tr class="note-row"><td colspan={anyMeasured && anyPlanned ? 3 : 2}>{words(notes.join(" "))}</td></tr>}

@@ -1,3 +1,4 @@
+import type { FigureBasis } from "../../report/index.js";
 import { useLink, usePage } from "../page/page-context.js";
 import { useWords } from "../page/use-words.js";
 import { printedProbability, printedQuantity, type PrintableQuantity } from "../text/printed-quantity.js";
@@ -5,8 +6,8 @@ import { printedProbability, printedQuantity, type PrintableQuantity } from "../
 export interface FigureProps extends PrintableQuantity {
   /** Where its working is, as a path in the site: "batches/tp-03.html#working-abv". */
   readonly working?: string | undefined;
-  /** A planned figure is set in italics; say so in words where no column heading does. */
-  readonly basis?: "measured" | "planned";
+  /** A planned figure is set in italics; say in words how a figure came about where nothing beside it does. */
+  readonly basis?: FigureBasis | "planned" | undefined;
   readonly saysBasis?: boolean;
 }
 
@@ -26,7 +27,7 @@ export function Figure({ working, basis = "measured", saysBasis = false, ...quan
     </>
   );
   const linked = working === undefined ? <span class="figure">{number}</span> : <a class="figure" href={link(working)}>{number}</a>;
-  if (basis === "measured") return linked;
+  if (basis !== "planned") return saysBasis ? <>{linked}<span class="basis"> {basis}</span></> : linked;
   return <i class="planned">{saysBasis ? "planned " : null}{linked}</i>;
 }
 

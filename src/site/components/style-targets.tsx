@@ -49,7 +49,7 @@ function Target({ row, missing }: { readonly row: StyleRow; readonly missing: st
 }
 
 function Measured({ row, value }: { readonly row: StyleRow; readonly value: number }) {
-  return <Figure value={value} unit={row.unit} basis={row.planned === true ? "planned" : "measured"} saysBasis {...(row.plusMinus === undefined ? {} : { plusMinus: row.plusMinus })} />;
+  return <Figure value={value} unit={row.unit} basis={row.planned === true ? "planned" : row.basis} saysBasis {...(row.plusMinus === undefined ? {} : { plusMinus: row.plusMinus })} />;
 }
 
 /** The words beside it say the same, so the sketch is kept from screen readers. */

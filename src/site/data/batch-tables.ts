@@ -1,4 +1,4 @@
-import { FIGURE_TABLE, type BatchReport, type FigureReport, type PlannedReport } from "../../report/index.js";
+import { FIGURE_TABLE, type BatchReport, type FigureBasis, type FigureReport, type PlannedReport } from "../../report/index.js";
 import { csvText } from "./csv.js";
 import type { DataColumn } from "./data-column.js";
 
@@ -19,7 +19,7 @@ export const BATCH_COLUMNS: readonly DataColumn<BatchReport>[] = [
 interface FigureRow {
   readonly batch: string;
   readonly id: string;
-  readonly basis: "measured" | "planned";
+  readonly basis: FigureBasis | "planned";
   readonly figure: FigureReport | PlannedReport;
 }
 
@@ -29,7 +29,7 @@ const IN_ROW = { unitField: "unit", methodField: "method" } as const;
 export const FIGURE_COLUMNS: readonly DataColumn<FigureRow>[] = [
   { name: "batch", type: "string", description: "Batch number", value: (row) => row.batch },
   { name: "figure", type: "string", description: "Figure id", value: (row) => row.id },
-  { name: "basis", type: "string", description: "measured: from readings; planned: from the plan or the recipe", value: (row) => row.basis },
+  { name: "basis", type: "string", description: "measured: read, at most carried to another scale or to the instrument’s reference temperature; computed: worked out from readings; planned: from the plan or the recipe", value: (row) => row.basis },
   { name: "value", type: "number", ...IN_ROW, description: "Value, in the unit of the row", value: (row) => row.figure.value },
   { name: "unit", type: "string", description: "Unit of value, plus_minus, model, low and high", value: (row) => row.figure.unit },
   { name: "plus_minus", type: "number", ...IN_ROW, description: "Half-width at 95 % of what the readings leave open; empty where no reading carries a limit", value: ({ figure }) => ("plusMinus" in figure ? figure.plusMinus : undefined) },
@@ -43,7 +43,7 @@ export function batchesCsv(batches: readonly BatchReport[]): string {
   return table(BATCH_COLUMNS, batches);
 }
 
-/** One row a figure, measured before planned, in the order of the figures table. */
+/** One row a figure, what came from readings before what was planned, in the order of the figures table. */
 export function figuresCsv(batches: readonly BatchReport[]): string {
   return table(FIGURE_COLUMNS, batches.flatMap(figureRows));
 }
@@ -53,7 +53,7 @@ function figureRows(report: BatchReport): FigureRow[] {
   return FIGURE_TABLE.flatMap(({ id }) => {
     const [measured, planned] = [report.figures[id], report.planned[id]];
     return [
-      ...(measured === undefined ? [] : [{ batch, id, basis: "measured" as const, figure: measured }]),
+      ...(measured === undefined ? [] : [{ batch, id, basis: measured.basis, figure: measured }]),
       ...(planned === undefined ? [] : [{ batch, id, basis: "planned" as const, figure: planned }]),
     ];
   });

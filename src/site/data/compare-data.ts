@@ -1,4 +1,4 @@
-import { COMPARED_FIGURES, figureEntry, recipeColumn, type AttributeReport, type BatchReport, type TastingReport } from "../../report/index.js";
+import { COMPARED_FIGURES, figureEntry, recipeColumn, type AttributeReport, type BatchReport, type FigureBasis, type TastingReport } from "../../report/index.js";
 import type { UnitSystem } from "../../units/index.js";
 import { compareData } from "../page-paths.js";
 import { textFile } from "../page/page-file.js";
@@ -20,6 +20,8 @@ interface ComparedCell {
   readonly key?: string;
   readonly value?: number;
   readonly plusMinus?: number;
+  /** How a figure came about. */
+  readonly basis?: FigureBasis;
 }
 
 /** What the side-by-side page reads of each batch: a small classic script, loaded when the batch is asked for. */
@@ -49,9 +51,9 @@ function figureCells({ figures }: BatchReport, units: UnitSystem): ComparedCell[
   return (["process", "result"] as const).flatMap((part) => COMPARED_FIGURES[part].flatMap((id): ComparedCell[] => {
     const figure = figures[id];
     if (figure === undefined) return [];
-    const { value, unit, plusMinus } = figure;
+    const { value, unit, plusMinus, basis } = figure;
     const known = plusMinus === undefined ? {} : { plusMinus };
-    return [{ part, what: figureEntry(id).title, text: printedQuantity({ value, unit, ...known }, units).first, value, ...known }];
+    return [{ part, what: figureEntry(id).title, text: printedQuantity({ value, unit, ...known }, units).first, value, basis, ...known }];
   }));
 }
 

@@ -1,4 +1,4 @@
-import { FIGURE_TABLE, type BatchReport, type RecipeReport } from "../../report/index.js";
+import { FIGURE_TABLE, type BatchReport, type FigureBasis, type RecipeReport } from "../../report/index.js";
 import { textFile } from "../page/page-file.js";
 import type { Site } from "../page/site.js";
 import { wordsFor } from "../page/use-words.js";
@@ -25,8 +25,8 @@ interface SearchedBatch {
   readonly summary: string;
   readonly tasters: string;
   readonly notes: string;
-  /** Figure id → value from readings, and the same as printed. */
-  readonly figures: Readonly<Record<string, readonly [value: number, printed: string]>>;
+  /** Figure id → value from readings, the same as printed, and how it came about. */
+  readonly figures: Readonly<Record<string, readonly [value: number, printed: string, basis: FigureBasis]>>;
 }
 
 /** Pages that search finds by their title and what they say of themselves; batches are searched whole. */
@@ -56,8 +56,8 @@ function searchedBatch(report: BatchReport, units: UnitSystem): SearchedBatch {
     summary: wordsFor(units, summary),
     tasters: wordsFor(units, [aim?.words, ...tastings.flatMap(({ name, says }) => [name, ...says])].filter((words) => words !== undefined).join(" ")),
     notes: plainNotes(notes),
-    figures: Object.fromEntries(Object.entries(report.figures).map(([id, { value, unit, plusMinus }]) =>
-      [id, [value, printedQuantity({ value, unit, ...(plusMinus === undefined ? {} : { plusMinus }) }, units).first]])),
+    figures: Object.fromEntries(Object.entries(report.figures).map(([id, { value, unit, plusMinus, basis }]) =>
+      [id, [value, printedQuantity({ value, unit, ...(plusMinus === undefined ? {} : { plusMinus }) }, units).first, basis]])),
   };
 }
 

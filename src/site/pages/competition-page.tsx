@@ -9,7 +9,7 @@ import { useLink } from "../page/page-context.js";
 import { pageFile, textFile } from "../page/page-file.js";
 import type { Site } from "../page/site.js";
 import { SeverityPart } from "../parts/agreement-part.js";
-import { entriesOf, FlightPart } from "../parts/flight-part.js";
+import { entriesOf, flightId, FlightPart } from "../parts/flight-part.js";
 import type { SiteFile } from "../site-file.js";
 import { printedDate } from "../text/printed-date.js";
 import { printedPlace, printedPoints } from "../text/printed-points.js";
@@ -51,6 +51,7 @@ function Competition({ competition }: { readonly competition: CompetitionReport 
         <Lead text={says} />
         <p><a href={link(`${competitionPage(slug)}.json`)}>The results as JSON</a></p>
       </header>
+      <FlightList flights={flights} />
       <BestOfShow competition={competition} />
       {flights.map((flight) => <FlightPart key={flight.flight} competition={competition} flight={flight} />)}
       {severity === undefined ? null : <SeverityPart severity={severity} />}
@@ -62,6 +63,22 @@ function Competition({ competition }: { readonly competition: CompetitionReport 
       )}
       <HowJudged competition={competition} />
     </>
+  );
+}
+
+/** Fewer flights are seen at a glance. */
+const LISTED_FROM = 4;
+
+/** The way to each flight, where there are many. */
+function FlightList({ flights }: Pick<CompetitionReport, "flights">) {
+  if (flights.length < LISTED_FROM) return null;
+  return (
+    <nav class="screen-only" aria-label="Flights">
+      <p>
+        {flights.length} flights:{" "}
+        {flights.map(({ flight }, index) => <span key={flight}>{index === 0 ? "" : ", "}<a href={`#${flightId(flight)}`}><bdi>{flight}</bdi></a></span>)}.
+      </p>
+    </nav>
   );
 }
 

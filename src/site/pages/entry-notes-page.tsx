@@ -77,11 +77,11 @@ function OneCompetition({ note }: { readonly note: EntryNote }) {
 const TITLES: ReadonlyMap<string, string> = new Map(FIGURE_TABLE.map(({ id, title }) => [id, title]));
 const STANDS = { pass: "inside", watch: "on the line", fail: "outside", unknown: "not known" } as const;
 
-function Row({ row: { figure, value, unit, plusMinus, low, high, verdict, planned } }: { readonly row: StyleRow }) {
+function Row({ row: { figure, value, unit, plusMinus, low, high, verdict, planned, basis } }: { readonly row: StyleRow }) {
   return (
     <tr>
       <th scope="row">{TITLES.get(figure) ?? figure}</th>
-      <td>{value === undefined ? "not measured" : <Figure value={value} unit={unit} basis={planned === true ? "planned" : "measured"} saysBasis {...(plusMinus === undefined ? {} : { plusMinus })} />}</td>
+      <td>{value === undefined ? "not known" : <Figure value={value} unit={unit} basis={planned === true ? "planned" : basis} saysBasis {...(plusMinus === undefined ? {} : { plusMinus })} />}</td>
       <td><Figure value={low} low={low} high={high} unit={unit} /></td>
       <td>{STANDS[verdict]}</td>
     </tr>

@@ -164,7 +164,7 @@ function Facts({ batch }: { readonly batch: BatchReport }) {
       {rows.map(({ id, title, measured, planned, working, plannedWorking }) => (
         <span key={id} class="row-line">
           {title}{" "}
-          {measured !== undefined ? <Figure {...measured} brief working={working} /> : null}
+          {measured !== undefined ? <Figure {...measured} brief saysBasis working={working} /> : null}
           {measured === undefined && planned !== undefined ? <Figure {...planned} brief basis="planned" saysBasis working={plannedWorking} /> : null}
         </span>
       ))}

@@ -64,9 +64,9 @@ function Search({ choices, figures }: { readonly choices: readonly Choice[]; rea
         </div>
         {figures.length === 0 ? null : (
           <p class="search-range">
-            <label for="search-figure">With a measured</label>{" "}
+            <label for="search-figure">With the figure</label>{" "}
             <select id="search-figure">
-              <option value="">figure of any kind</option>
+              <option value="">any</option>
               {figures.map(({ id, title, unit }) => <option key={id} value={id}>{unit === "" ? title : `${title}, ${unit}`}</option>)}
             </select>{" "}
             <label for="search-from">from</label>{" "}<input id="search-from" type="text" inputmode="decimal" autocomplete="off" size={6} />{" "}

@@ -77,7 +77,7 @@ function Process({ season, site }: SeasonProps) {
   return (
     <section>
       <h2>Does the process hold?</h2>
-      {controlled.length === 0 ? <p>No figure of the process is measured in two batches yet.</p> : (
+      {controlled.length === 0 ? <p>Readings give no figure of the process in two batches yet.</p> : (
         <>
           <ControlVerdicts series={controlled} />
           <p class="aside">
@@ -98,7 +98,7 @@ function Relations({ season, site }: SeasonProps) {
   return (
     <section>
       <h2>One thing against another</h2>
-      {season.relations.length === 0 ? <p>No two figures are measured in enough batches to set one against the other.</p> : <p class="aside">{season.tested.says}</p>}
+      {season.relations.length === 0 ? <p>Too few batches have readings of any two figures to set one against the other.</p> : <p class="aside">{season.tested.says}</p>}
       <Charts charts={charts} season={season} site={site} />
       <RelationTable relations={season.relations.filter(({ onPage }) => !onPage)} groups={season.groups.filter(({ onPage }) => !onPage)} />
     </section>

@@ -60,7 +60,7 @@ function ShortRow({ row, report }: { readonly row: FigureRow; readonly report: B
     <tr>
       <th scope="row">{row.title}</th>
       <td>
-        {row.measured !== undefined ? <Figure {...row.measured} working={row.working} /> : null}
+        {row.measured !== undefined ? <Figure {...row.measured} saysBasis working={row.working} /> : null}
         {row.measured === undefined && row.planned !== undefined ? <Figure {...row.planned} basis="planned" saysBasis working={row.plannedWorking} /> : null}
         {row.id === "color" && report.swatch !== undefined ? (
           <span class="row-note"><Swatch swatch={report.swatch} /> through <Figure value={report.swatch.glassCm} unit="cm" /> of beer</span>

@@ -14,7 +14,7 @@ export interface FlightProps {
 export function FlightPart({ competition, flight }: FlightProps) {
   const entries = entriesOf(competition, flight.entries);
   return (
-    <section id={`flight-${flight.flight}`}>
+    <section id={flightId(flight.flight)}>
       <h2>Flight <bdi>{flight.flight}</bdi></h2>
       <Places competition={competition} flight={flight} entries={entries} />
       {flight.notes.map((note) => <p key={note} class="log-note">{note}</p>)}
@@ -22,6 +22,11 @@ export function FlightPart({ competition, flight }: FlightProps) {
       {flight.agreement === undefined ? null : <AgreementPart agreement={flight.agreement} competition={competition} />}
     </section>
   );
+}
+
+/** Where a flight stands on its competition's page; whatever it is called, without a space. */
+export function flightId(flight: string): string {
+  return `flight-${flight.replaceAll(/\s+/gu, "-")}`;
 }
 
 /** Entries in the order of a list of registration ids. */

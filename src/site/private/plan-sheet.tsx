@@ -100,7 +100,7 @@ function Drink({ plan: { contains, drink: { pourMl, cups, abv, alcoholG } } }: {
       <p>
         {cups} cups of {pourMl} mL are {cups * pourMl} mL.{" "}
         {abv === undefined || alcoholG === undefined
-          ? "How much alcohol that is can’t be said: the strength of a sample is neither measured nor planned. Settle it before pouring."
+          ? "How much alcohol that is can’t be said: the strength of a sample comes neither from readings nor from a plan. Settle it before pouring."
           : <>If nothing is spat out, that is {alcoholG.toFixed(1)} g of alcohol: the strongest has {abv.percent.toFixed(1)} % by volume (<bdi>{abv.batch}</bdi>, {abv.basis}).</>}
         {" "}Tell the tasters beforehand; add what else is drunk that evening.
       </p>

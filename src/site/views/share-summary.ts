@@ -1,4 +1,4 @@
-import { figureEntry, type BatchReport, type RecipeLine } from "../../report/index.js";
+import { figureEntry, type BatchReport, type FigureBasis, type RecipeLine } from "../../report/index.js";
 import type { UnitSystem } from "../../units/index.js";
 import { printedDate } from "../text/printed-date.js";
 import { wordsFor } from "../page/use-words.js";
@@ -38,6 +38,7 @@ function linesOf(report: BatchReport, units: UnitSystem): Line[] {
   const lines: readonly (readonly [head: string, text: string])[] = [
     ["Beer", about.filter((word) => word !== undefined).join(", ")],
     ["Measured", figuresText(report, units, "measured")],
+    ["Computed", figuresText(report, units, "computed")],
     ["Planned", figuresText(report, units, "planned")],
     ["Grist", listed(recipe.grist, units)],
     ["Hops", listed(recipe.kettleHops, units)],
@@ -49,10 +50,11 @@ function linesOf(report: BatchReport, units: UnitSystem): Line[] {
 }
 
 /** Figures with what the readings leave open; what is only planned is told apart, and only where nothing was read. */
-function figuresText({ figures, planned }: BatchReport, units: UnitSystem, basis: "measured" | "planned"): string {
+function figuresText({ figures, planned }: BatchReport, units: UnitSystem, asked: FigureBasis | "planned"): string {
   return FIGURES.flatMap((id) => {
-    const figure = basis === "measured" ? figures[id] : figures[id] === undefined ? planned[id] : undefined;
-    return figure === undefined ? [] : [`${lowerFirst(figureEntry(id).title)} ${printedQuantity(figure, units).first}`];
+    const figure = figures[id] ?? planned[id];
+    const basis = figures[id]?.basis ?? "planned";
+    return figure === undefined || basis !== asked ? [] : [`${lowerFirst(figureEntry(id).title)} ${printedQuantity(figure, units).first}`];
   }).join("; ");
 }
 
