@@ -105,13 +105,13 @@ function Figures({ site, report }: { readonly site: Site; readonly report: Batch
     <section>
       <h2>Figures</h2>
       <table>
-        <thead><tr><th scope="col">Figure</th><th scope="col"><i>Planned</i></th><th scope="col">From readings</th></tr></thead>
+        <thead><tr><th scope="col">Figure</th><th scope="col"><i>Planned</i></th><th scope="col">From readings, computed unless marked</th></tr></thead>
         <tbody>
           {rows.slice(0, MOST_FIGURES).map(({ id, title, measured, planned }) => (
             <tr key={id}>
               <th scope="row">{title}</th>
               <td>{planned === undefined ? null : <Figure {...planned} basis="planned" />}</td>
-              <td class={measured === undefined ? "to-write" : undefined}>{measured === undefined ? null : <Figure {...measured} saysBasis />}</td>
+              <td class={measured === undefined ? "to-write" : undefined}>{measured === undefined ? null : <Figure {...measured} saysBasis={measured.basis === "measured"} />}</td>
             </tr>
           ))}
         </tbody>

@@ -81,6 +81,7 @@ function ScoreTable({ competition, entry: { sections = [], score }, sheets }: Fe
     <WideTable label="Scores section by section">
       <table class="sections">
         <caption>Points as first written down</caption>
+        <colgroup><col /><col />{sheets.map(({ judge }) => <col key={judge} />)}<col /></colgroup>
         <thead>
           <tr><th scope="col">Section</th><th scope="col" class="quantity">of</th>{sheets.map(({ judge }) => <th key={judge} scope="col" class="quantity"><bdi>{judge}</bdi></th>)}<th scope="col" class="quantity">Mean</th></tr>
         </thead>
