@@ -27,7 +27,7 @@ export function cautionReports(scene: Scene, checks: readonly CheckReport[]): Ca
     ["dogs", "ledger", hasDryHops(scene) || (scene.batch.hops ?? []).length > 0],
     ["gas", "package", usesGas(scene)],
     ["pressure", "package", scene.isOpen && scene.packages.length === 0 && scene.batch.plan?.carbonation !== undefined],
-    ["bottles", "package", scene.isOpen && scene.packages.length === 0 && scene.batch.plan?.carbonation !== undefined],
+    ["bottles", "aim", scene.isOpen && scene.packages.length === 0 && scene.batch.plan?.carbonation !== undefined],
   ];
   return found.filter(([id, , bears]) => bears && !told.has(CAUTION[id])).map(([id, part]) => ({ id, part, says: CAUTION[id] }));
 }

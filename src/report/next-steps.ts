@@ -1,7 +1,7 @@
 import { instantMs, type CivilTime } from "../records/index.js";
 import { ofOneInstrument, TERMINAL_WITHIN_SG, terminalRunOf } from "./figures/fermentation.js";
 import { isMissing } from "./known.js";
-import { latestHour } from "./moments.js";
+import { latestHour, type Moment } from "./moments.js";
 import type { Scene } from "./scene.js";
 import type { NextStep } from "./types.js";
 
@@ -22,9 +22,10 @@ const RECENT_H = 48;
  */
 export function nextSteps(scene: Scene): NextStep[] {
   const hold = whyHoldHops(scene);
-  return plannedSteps(scene).filter(({ done, id }) => !done && (scene.isOpen || id === "tasting")).flatMap((step) => {
-    const moment = scene.moment(`plan.dates.${step.id}`, step.when);
-    if (step.when === undefined || moment === undefined || scene.status === "dumped") return [];
+  if (scene.status === "dumped") return [];
+  const open = plannedSteps(scene).filter(({ done, id }) => !done && (scene.isOpen || id === "tasting"));
+  return inOrder(scene, open).flatMap(({ step, moment }) => {
+    if (step.when === undefined) return [];
     const until = moment.hour - scene.asOfHour;
     const isPast = latestHour(moment) < scene.asOfHour;
     if (!scene.isOpen && isPast) return [];
@@ -35,6 +36,15 @@ export function nextSteps(scene: Scene): NextStep[] {
       state: blocked === undefined ? stateOf(until, isPast) : "blocked", says: blocked ?? sayWhen(until, isPast),
     }];
   });
+}
+
+/** By the hour they are planned for; of two for the same hour the one that comes first in a cellar. */
+function inOrder(scene: Scene, steps: readonly PlannedStep[]): { readonly step: PlannedStep; readonly moment: Moment }[] {
+  const dated = steps.flatMap((step) => {
+    const moment = scene.moment(`plan.dates.${step.id}`, step.when);
+    return moment === undefined ? [] : [{ step, moment }];
+  });
+  return dated.sort((one, other) => one.moment.hour - other.moment.hour);
 }
 
 function plannedSteps(scene: Scene): PlannedStep[] {

@@ -36,6 +36,11 @@ describe("a planned step", () => {
     expect(states(next(381, { ...hopped, crash: `{set: 2 C, from: ${at(330)}}`, transfer: `{at: ${at(380)}}` }))).toEqual(["Tasting later"]);
   });
 
+  it("stands where it is planned in time, whatever comes first in other cellars", () => {
+    const dumpedLate = { plan: plan.replace("crash:", `dump: ${at(375)}, crash:`) };
+    expect(next(200, dumpedLate).map(({ id }) => id)).toEqual(["dry-hop", "crash", "dump", "transfer", "tasting"]);
+  });
+
   it("planned for a day is due all that day and overdue on the next", () => {
     // 240 h after pitching is 18:00 on 17 March.
     const dated = { plan: "{dates: {dry_hop: 2026-03-17}}" };

@@ -38,7 +38,7 @@ export function finalPoint(scene: Scene): GravityPoint | undefined {
 }
 
 function finalGravity(scene: Scene): Result {
-  if (endOfBatch(scene) === undefined) return missing("the batch isn't packaged or transferred yet; its latest gravity is given instead");
+  if (endOfBatch(scene) === undefined) return missing(`the batch isn't packaged or transferred yet${scene.lastGravityBefore(Number.POSITIVE_INFINITY) === undefined ? "" : "; its latest gravity is given instead"}`);
   const last = finalPoint(scene);
   return last === undefined ? missing("fermentation.readings holds no gravity between pitching and packaging") : last.gravity;
 }

@@ -83,7 +83,7 @@ export interface CheckReport {
 /** What to be careful of where no check says it, in the part of the page that holds its number. */
 export interface CautionReport {
   readonly id: string;
-  readonly part: "what-happened" | "dry-hop" | "ledger" | "package";
+  readonly part: "aim" | "what-happened" | "dry-hop" | "ledger" | "package";
   readonly says: string;
 }
 

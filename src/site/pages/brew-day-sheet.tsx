@@ -46,13 +46,15 @@ function Sheet({ site, report }: { readonly site: Site; readonly report: BatchRe
 
 function Prepare({ report: { outlook } }: { readonly report: BatchReport }) {
   const words = useWords();
-  if (outlook.length === 0) return null;
+  // Sugar is weighed weeks later, by the batch's page and its caution.
+  const lines = outlook.filter(({ id }) => id !== "priming-sugar");
+  if (lines.length === 0) return null;
   return (
     <section>
       <h2>To prepare and to expect</h2>
       <table>
         <tbody>
-          {outlook.map(({ id, what, value, low, high, unit }) => (
+          {lines.map(({ id, what, value, low, high, unit }) => (
             <tr key={id}>
               <th scope="row">{words(what)}</th>
               <td>{value === undefined ? null : <Figure value={value} unit={unit} basis="planned" />}{value === undefined && low !== undefined && high !== undefined ? <Figure value={low} low={low} high={high} unit={unit} basis="planned" /> : null}</td>

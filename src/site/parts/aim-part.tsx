@@ -1,5 +1,5 @@
 import type { AimAttribute, AimReport } from "../../report/index.js";
-import { MarginNote } from "../components/caution.js";
+import { Cautions, MarginNote } from "../components/caution.js";
 import { CheckList } from "../components/check-list.js";
 import { Figure } from "../components/figure.js";
 import { OutlookTable } from "../components/outlook-table.js";
@@ -16,6 +16,7 @@ export function AimPart({ view: { report } }: { readonly view: BatchView }) {
       {report.aim === undefined ? (
         <p>No aim is recorded. Written before the tasting under <code>aim</code>, it says what this batch was meant to do, and the page says whether it did.</p>
       ) : <Aim aim={report.aim} />}
+      <Cautions of={report} part="aim" />
       <OutlookTable lines={report.outlook} />
       <StyleTargets rows={report.styleRows} style={report.style ?? "the style"} missing={report.missing} />
       <CheckList checks={checksOf(report, "aim")} />
