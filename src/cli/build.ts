@@ -1,6 +1,6 @@
 import path from "node:path";
 import { type Problem, problemKinds } from "../problems/index.js";
-import { type CivilTime, type Log, type RecordCache, recordFields } from "../records/index.js";
+import { type CivilTime, type Log, type RecordCache, competitionColumns, recordFields } from "../records/index.js";
 import { type LogReport, buildLogReport, releaseProblems } from "../report/index.js";
 import { methodAbouts } from "../science/index.js";
 import { type SiteAsset, type SiteFile, pageCharts, siteAssets, siteCards, siteFiles } from "../site/index.js";
@@ -76,7 +76,7 @@ export async function planSite(options: BuildOptions, effects: Effects, progress
   progress.say("Planning the pages");
   const drawing = startDrawing(pageCharts(report), await usableFolder(path.join(effects.cacheFolder, "charts")));
   const pages = siteFiles({
-    log: report, version: VERSION, methods: methodAbouts, recordFields: recordFields(), problemCatalogue: problemKinds(),
+    log: report, version: VERSION, methods: methodAbouts, recordFields: [...recordFields(), ...competitionColumns()], problemCatalogue: problemKinds(),
     chartMarkup: drawing.markup, photos, logs: publishedLogs(log, report, files),
   });
   return {

@@ -2,6 +2,7 @@ export { parseLog, type ParsedLogFolder } from "./parse-log.js";
 export type { RecordCache } from "./cache.js";
 export { logFilesOf, readLogFolder, type LogFiles } from "./files/index.js";
 export { parseBatchFile, type ParsedBatch } from "./parse-batch.js";
+export { competitionColumns } from "./competition-columns.js";
 export { batchJsonSchema, recordFields, type RecordField } from "./field-reference.js";
 export { slugOf } from "./batch-address.js";
 export { civilAt, instantMs, type CivilTime } from "./time/index.js";

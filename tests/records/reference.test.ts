@@ -1,7 +1,21 @@
 import { describe, expect, test } from "vitest";
-import { batchJsonSchema, logFilesOf, parseLog, recordFields, slugOf, type RecordCache } from "../../src/records/index.js";
+import { batchJsonSchema, competitionColumns, logFilesOf, parseLog, recordFields, slugOf, type RecordCache } from "../../src/records/index.js";
 
 const RECORD = "---\ntitle: Tideline Pale\nbatch: TP-03\nbrewed: 2026-03-07\n---\n";
+
+describe("the columns of a competition's files", () => {
+  const columns = competitionColumns();
+  const optional = (file: string): string[] => columns.filter((one) => one.file === `competitions/…/${file}` && !one.required).map(({ path }) => path);
+
+  test("are told with what each holds", () => {
+    expect(columns.filter(({ meaning }) => meaning === "").map(({ file, path }) => `${file} ${path}`)).toEqual([]);
+  });
+
+  test("have a sum to hold a sheet against, and a place with its decision", () => {
+    expect(optional("scores.csv")).toContain("total");
+    expect(optional("best-of-show.csv")).toEqual(["place", "decision"]);
+  });
+});
 
 describe("the field reference", () => {
   const fields = recordFields();
