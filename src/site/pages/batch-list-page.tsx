@@ -24,7 +24,7 @@ function BatchList({ rows, site }: { readonly rows: readonly BatchSummary[]; rea
       <h1>All batches</h1>
       {rows.length === 0 ? <p>No batch is written down yet. <a href={link("help/record.html")}>How to write a record</a>.</p> : (
         <div class="batch-list">
-          <p>{rows.length === 1 ? "One batch" : `${rows.length} batches`}, newest first. Each figure is rounded to what its readings support and leads to its working. Two to four of them can be set <a href={link("compare.html")}>side by side</a>; <a href={link("search.html")}>search</a> goes through the notes too. The table as <a href={link("data/batches.csv")}>CSV</a> and <a href={link("batches/index.json")}>JSON</a>.</p>
+          <p>{rows.length === 1 ? "One batch" : `${rows.length} batches`}, newest first. Each figure is rounded to what its readings support and leads to its working; gravity is measured, the others are computed from readings. Two to four of them can be set <a href={link("compare.html")}>side by side</a>; <a href={link("search.html")}>search</a> goes through the notes too. The table as <a href={link("data/batches.csv")}>CSV</a> and <a href={link("batches/index.json")}>JSON</a>.</p>
           {/* Runs before the table below it is read, so that its controls are there from the first paint. */}
           <script src={link("assets/batch-list.js")} />
           <BatchTable rows={rows} label="All batches" working={workingIn(site)} picks />
