@@ -10,3 +10,4 @@ export type { MethodView } from "./method-view.js";
 export type { SiteAsset, SiteFile } from "./site-file.js";
 export type { FermentationLogView, PhotoView, SiteInputs } from "./site-inputs.js";
 export { FACES_FIRST } from "./page/layout.js";
+export { EXPLORE_LOADER } from "./components/season-explore.js";

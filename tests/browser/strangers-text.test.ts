@@ -6,7 +6,7 @@ import { pathToFileURL } from "node:url";
 import { expect, test } from "vitest";
 import { emptyFolder, runCommand } from "../cli/stand-in.js";
 import { openBrowser } from "./browser.js";
-import { FACES_FIRST } from "../../src/site/index.js";
+import { EXPLORE_LOADER, FACES_FIRST } from "../../src/site/index.js";
 import { pagesOf } from "./site-files.js";
 import { walk } from "./walk.js";
 
@@ -58,13 +58,13 @@ test("nothing a record says becomes markup or script on any page", async () => {
   for (const kind of [/^index\.html$/, /^batches\/index\.html$/, /^batches\/x-\d\.html$/, /-sheet\.html$/, /^seasons\//, /^series\//]) expect(pages.some((file) => kind.test(file)), String(kind)).toBe(true);
   const browser = await openBrowser();
   const heard: string[] = [];
-  const findings = await walk({ browser, files: pages, addressOf: (file) => pathToFileURL(path.join(site, file)).href }, (page) => page.evaluate((facesFirst) => ({
+  const findings = await walk({ browser, files: pages, addressOf: (file) => pathToFileURL(path.join(site, file)).href }, (page) => page.evaluate((own) => ({
     ran: document.documentElement.dataset["ran"],
     visible: getComputedStyle(document.body).display,
     handlers: [...document.querySelectorAll("*")].flatMap((element) => [...element.attributes]).filter(({ name }) => name.startsWith("on")).length,
-    inlineScripts: [...document.scripts].filter(({ src, type }) => src === "" && !/json/.test(type)).map(({ text }) => text).filter((text) => text !== facesFirst).length,
+    inlineScripts: [...document.scripts].filter(({ src, type }) => src === "" && !/json/.test(type)).map(({ text }) => text).filter((text) => !own.includes(text)).length,
     links: [...document.querySelectorAll("[href]")].map((element) => element.getAttribute("href") ?? "").filter((href) => /^\s*(?:javascript|data|vbscript):/i.test(href)),
-  }), FACES_FIRST), (page) => {
+  }), [FACES_FIRST, EXPLORE_LOADER]), (page) => {
     page.on("dialog", (dialog) => { heard.push(`dialog: ${dialog.message()}`); void dialog.dismiss(); });
     page.on("request", (request) => { if (!request.url().startsWith("file:") && !request.url().startsWith("data:font")) heard.push(request.url()); });
   });
