@@ -3,13 +3,15 @@ import { propagate } from "../statistics/index.js";
 import { computedBy, missing, missingForAll, type Known, type Missing, type Result } from "./known.js";
 
 /**
- * Adds values of one unit; missing when any is.
+ * Adds values of one unit; missing when any is. One alone is its own sum, and its working shows how it came about.
  *
  * @param about the relation each part came from, where the sum is that relation's own (bitterness over additions)
  */
 export function totalOf(results: readonly Result[], unit: string, about: MethodAbout = total.about): Result {
   const known = allKnown(results);
   if ("missing" in known) return known;
+  const [only] = known.list;
+  if (known.list.length === 1 && only !== undefined) return only;
   const sum = propagate((...values) => total(values), known.list);
   return computedBy(about, sum.value, sum.contributions, known.list, unit);
 }
