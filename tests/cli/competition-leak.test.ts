@@ -1,6 +1,7 @@
 import { mkdir, readdir, readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { describe, expect, test } from "vitest";
+import { parse } from "csv-parse/sync";
 import { emptyFolder, runCommand } from "./stand-in.js";
 
 const FILES: Readonly<Record<string, string>> = {
@@ -27,7 +28,10 @@ async function site(asOf: string): Promise<Map<string, string>> {
   }
   const { exit, err } = await runCommand(["build", log, "--out", path.join(log, "_site"), "--as-of", asOf], { in: log });
   expect({ exit, err }).toMatchObject({ exit: 0 });
-  const out = path.join(log, "_site");
+  return filesOf(path.join(log, "_site"));
+}
+
+async function filesOf(out: string): Promise<Map<string, string>> {
   const names = (await readdir(out, { recursive: true, withFileTypes: true })).filter((entry) => entry.isFile()).map((entry) => path.relative(out, path.join(entry.parentPath, entry.name)));
   return new Map(await Promise.all(names.map(async (name) => [name, await readFile(path.join(out, name), "latin1")] as const)));
 }
@@ -52,5 +56,28 @@ describe("a site built after the release", () => {
     for (const word of RESULTS) expect(holding(files, word), word).not.toEqual([]);
     for (const word of HIDDEN) expect(holding(files, word), word).toEqual([]);
     expect(files.get(path.join("batches", "tp-01.html"))).toContain("First in flight Amberflight");
+  }, 120_000);
+});
+
+describe("the demo, built before its cup's results are released", () => {
+  const root = path.resolve(import.meta.dirname, "..", "..");
+  const cup = path.join(root, "shared", "competitions", "2026-tideline-cup");
+  const table = async (name: string): Promise<readonly Readonly<Record<string, string>>[]> => parse(await readFile(path.join(cup, name)), { columns: true });
+  /** The longest stretch of a text that no file format writes otherwise. */
+  const plainest = (text: string): string => (text.match(/[\w ,.]+/g) ?? []).reduce((longest, stretch) => stretch.length > longest.length ? stretch : longest, "").trim();
+
+  test("says nothing that was written about an entry, and has no page of the cup", async () => {
+    const out = path.join(await emptyFolder(), "_site");
+    expect((await runCommand(["build", root, "--out", out, "--as-of", "2026-07-13T17:59"])).exit).toBe(0);
+    const files = await filesOf(out);
+    const [scores, finals, entries] = await Promise.all(["scores.csv", "finals.csv", "entries.csv"].map(table));
+    const words = [...scores ?? [], ...finals ?? []].flatMap(({ comment = "", comment_aroma = "", comment_flavor = "", decision = "" }) => [comment, comment_aroma, comment_flavor, decision]).map(plainest).filter((text) => text.length >= 15);
+    expect(words.length).toBeGreaterThan(50);
+    expect(words.flatMap((word) => holding(files, word).map((file) => `${file}: ${word}`))).toEqual([]);
+    // Beers and brewers of other clubs stand nowhere but in the entries.
+    const guests = (entries ?? []).filter(({ batch }) => batch === "").map(({ title = "" }) => title);
+    expect(guests.length).toBeGreaterThan(3);
+    expect(guests.flatMap((guest) => holding(files, guest).map((file) => `${file}: ${guest}`))).toEqual([]);
+    expect([...files.keys()].filter((name) => name.includes("tideline-cup"))).toEqual([]);
   }, 120_000);
 });
