@@ -1,5 +1,12 @@
 /** Commented starting points: only what is required is filled in, the rest shows how it is written. */
 
+/** Keeps what is built out of a public repository: keys, ballots and judges' names are never for publication. */
+export const GITIGNORE = `# Sheets and keys: not for publication. Sheets are drawn again from the seed.
+_private/
+# The site, which is built again from the records.
+_site/
+`;
+
 /** A batch record. `date` is the day to fill in as the brew date. */
 export function batchRecord(name: string, date: string): string {
   const on = (days: number): string => new Date(Date.parse(`${date}T00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);

@@ -11,10 +11,22 @@ describe("gylebook new", () => {
     const folder = await emptyFolder();
     const made = await runCommand(["new", "log", "my-log"], { in: folder });
     expect(made.exit).toBe(0);
-    expect(made.out).toBe("Wrote my-log/batches/first/index.md\nWrote my-log/shared/club.yaml\nWrote my-log/shared/equipment.yaml\n");
+    expect(made.out).toBe("Wrote my-log/batches/first/index.md\nWrote my-log/shared/club.yaml\nWrote my-log/shared/equipment.yaml\nWrote my-log/.gitignore\n");
     expect(await runCommand(["check", "my-log"], { in: folder })).toEqual({ exit: 0, out: "No problems.\n", err: "" });
     expect((await runCommand(["build", "my-log"], { in: folder })).exit).toBe(0);
     expect(await readdir(path.join(folder, "_site"))).toContain("index.html");
+  });
+
+  test("log keeps sheets and site out of a repository", async () => {
+    const folder = await emptyFolder();
+    await runCommand(["new", "log", "my-log"], { in: folder });
+    const log = path.join(folder, "my-log");
+    expect((await runCommand(["sheets", "first"], { in: log })).exit).toBe(0);
+    expect((await runCommand(["build"], { in: log })).exit).toBe(0);
+    const ignored = (await readFile(path.join(log, ".gitignore"), "utf8")).split("\n").filter((line) => line !== "" && !line.startsWith("#"));
+    // What the commands wrote beside the records, and nothing of the records.
+    const written = (await readdir(log)).filter((name) => !["batches", "shared", ".gitignore"].includes(name));
+    expect(ignored.toSorted()).toEqual(written.map((name) => `${name}/`).toSorted());
   });
 
   test("every example in it is right: with all comment marks taken off, it still checks without an error", async () => {

@@ -4,7 +4,7 @@ import type { Call } from "../arguments.js";
 import { civilTime } from "../as-of.js";
 import type { Effects, ExitCode } from "../effects.js";
 import { ExpectedFailure, fileErrorCode } from "../expected-failure.js";
-import { COMPETITION_TABLES, EQUIPMENT, batchRecord, clubFile, competitionRecord } from "../starting-points.js";
+import { COMPETITION_TABLES, EQUIPMENT, GITIGNORE, batchRecord, clubFile, competitionRecord } from "../starting-points.js";
 
 interface StartingPoint {
   /** The folder to make, below the working folder; must not be there yet. */
@@ -23,7 +23,7 @@ interface Wanted {
 const KINDS: Readonly<Record<string, (wanted: Wanted) => StartingPoint>> = {
   log: ({ name, date, zone }) => ({
     folder: name,
-    files: { "batches/first/index.md": batchRecord("first", date), "shared/club.yaml": clubFile(plainText(name), zone), "shared/equipment.yaml": EQUIPMENT },
+    files: { "batches/first/index.md": batchRecord("first", date), "shared/club.yaml": clubFile(plainText(name), zone), "shared/equipment.yaml": EQUIPMENT, ".gitignore": GITIGNORE },
   }),
   batch: ({ name, date }) => ({ folder: `batches/${name}`, files: { "index.md": batchRecord(plainText(name), date) } }),
   competition: ({ name, date }) => ({
