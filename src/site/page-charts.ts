@@ -54,6 +54,8 @@ function tastingCharts(tasting: TastingReport, id: string): (Chart | undefined)[
   const primary = tasting.attributes.find((attribute) => attribute.primary) ?? tasting.attributes[0];
   return [
     primary === undefined ? undefined : chartPairedScores(primary, { ...named, id: `${id}-scores` }),
+    // Numbered: two attributes may shorten to one address.
+    ...tasting.attributes.filter((attribute) => attribute !== primary).map((attribute, index) => chartPairedScores(attribute, { ...named, id: `${id}-scores-${index + 2}` })),
     ...countCharts(tasting, id),
     tasting.preference === undefined ? undefined : chartPreference(tasting.preference, { ...named, id: `${id}-preference` }),
   ];

@@ -22,7 +22,7 @@ export function TastersPart({ view }: { readonly view: BatchView }) {
       )}
       {tastings.map((tasting, index) => (
         <div key={index} class="tasting" id={`tasting-${index + 1}`}>
-          <Tasting tasting={tasting} pictures={<TastingCharts view={view} tasting={`tasting-${index + 1}`} />} />
+          <Tasting tasting={tasting} pictures={<TastingCharts view={view} tasting={`tasting-${index + 1}`} attributes={tasting.attributes.length} />} />
         </div>
       ))}
       {(view.report.tastedElsewhere ?? []).map((elsewhere) => <Elsewhere key={`${elsewhere.slug} ${elsewhere.number}`} elsewhere={elsewhere} />)}
@@ -41,8 +41,10 @@ function Elsewhere({ elsewhere: { batch, slug, title, number, tasting } }: { rea
   );
 }
 
-function TastingCharts({ view, tasting }: { readonly view: BatchView; readonly tasting: string }) {
+function TastingCharts({ view, tasting, attributes }: { readonly view: BatchView; readonly tasting: string; readonly attributes: number }) {
   const scores = chartOf(view, `${tasting}-scores`);
+  // The primary attribute stands large; the rest are small and beside one another, so that each taster is seen in each.
+  const others = Array.from({ length: Math.max(0, attributes - 1) }, (_, index) => chartOf(view, `${tasting}-scores-${index + 2}`)).filter((chart) => chart !== undefined);
   return (
     <>
       {IN_MARGIN.map((kind) => {
@@ -50,6 +52,7 @@ function TastingCharts({ view, tasting }: { readonly view: BatchView; readonly t
         return chart === undefined ? null : <MarginNote key={kind}><ChartFigure {...chart} /></MarginNote>;
       })}
       {scores === undefined ? null : <ChartFigure {...scores} />}
+      {others.length === 0 ? null : <div class="attribute-charts">{others.map((chart) => <ChartFigure key={chart.chart.id} {...chart} />)}</div>}
     </>
   );
 }
